@@ -1,0 +1,54 @@
+/** Which elements does a range apply? Answered by ticking, from memory: the row is covered. */
+import { say, thing } from '../phrase.ts';
+import type { Family, Lure } from '../question.ts';
+import { elementOptions, neighboursOf, rangeFact, setAnswer, sureRanges } from './chart-parts.ts';
+
+export const rangeElements: Family = {
+  id: 'range-elements',
+  level: 'read',
+  form: 'set',
+  facts: (unit) => sureRanges(unit).map((range) => rangeFact(range.id)),
+  pose(unit, fact) {
+    const range = sureRanges(unit).find((candidate) => rangeFact(candidate.id) === fact);
+    if (!range) return undefined;
+    const raw = unit.deck.chart.ranges.find((row) => row.id === range.id)!;
+    const oneWays = unit.deck.train.elements.filter((element) => element.kind === 'one-way');
+    const lures: Lure[] = neighboursOf(unit, range).map((row) => ({
+      answer: setAnswer(row.applied),
+      slipUp: 'neighbour-range',
+      fact,
+    }));
+    const byOil = range.applied.filter((id) => !oneWays.some((element) => element.id === id));
+    if (byOil.length < range.applied.length)
+      lures.push({ answer: setAnswer(byOil), slipUp: 'one-way-left-out', fact });
+    return {
+      facts: [fact],
+      uses: [range.ref],
+      prompt: say('range-elements.prompt', { range: thing('range', range.id) }),
+      drawing: { kind: 'chart', hiddenRows: [range.id], litRows: [range.id] },
+      space: { form: 'set', options: elementOptions(unit) },
+      answers: [setAnswer(range.applied)],
+      lures,
+      explanation: {
+        row: say('chart.row', {
+          range: thing('range', range.id),
+          elements: range.applied.map((id) => thing('element', id)),
+        }),
+        reason: say('chart.drives-at', { range: thing('range', range.id), ratio: range.ratio.toFraction() }),
+        more: range.applied.map((id) => {
+          const [first, second] = unit.deck.train.elements.find((element) => element.id === id)!.between;
+          return say('chart.element-joins', {
+            element: thing('element', id),
+            first: thing('shaft', first),
+            second: thing('shaft', second),
+          });
+        }),
+        drawing: { kind: 'chart', litRows: [range.id], showRatios: true },
+      },
+      isRight: (answer) =>
+        answer.form === 'set' &&
+        answer.picks.length === raw.applied.length &&
+        raw.applied.every((id) => answer.picks.includes(id)),
+    };
+  },
+};

@@ -1,0 +1,44 @@
+/**
+ * Slip-ups: named wrong rules. A wrong answer counts as one only when it equals what that rule gives on the
+ * same data; two rules that give the same answer are both logged. src/words holds the sentence for each
+ * ("slip-up.<id>"). Ids are stable for ever: attempts name them.
+ */
+export const SLIP_UPS = {
+  // reading the chart
+  'neighbour-range': 'takes the row above or below',
+  'subset-range': 'takes a row that shares some of the elements',
+  'one-way-left-out': 'counts only what oil applies',
+  'once-on-stays-on': 'fills the gap between first and last use',
+  // shifts
+  'release-apply-swapped': 'takes released for applied',
+  'held-through-counted': 'counts an element that stays on as changing',
+  'applied-only': 'counts only what comes on',
+  'pair-from-chart': 'takes a pair that a range uses',
+  'neutral-needs-nothing': 'thinks neutral has every element off',
+  // gears
+  'inverse-ratio': 'divides output by input',
+  'sign-lost': 'leaves out which way it turns',
+  'sun-ring-swapped': 'takes the sun for the ring',
+  'carrier-forgotten': 'uses ring over sun where the carrier turns too',
+  'first-set-only': 'works out one gearset and stops',
+  'assumed-still': 'takes a shaft that turns for held',
+  'turns-with-input': 'takes every shaft to turn with the input',
+  'more-elements-lower': 'orders by how the chart happens to list them',
+  // solenoids
+  'current-means-pressure': 'takes every solenoid to give pressure when powered',
+  'current-cuts-pressure': 'takes every solenoid to give pressure when unplugged',
+  'all-off-nothing-on': 'takes a dead unit to have no range at all',
+  'top-range-when-dead': 'takes the dead unit to fall to the top range',
+  // faults
+  'first-use-only': 'names only the first range that needs it',
+  'one-way-cover-forgotten': 'forgets that a one-way can hold in its place',
+  'all-ranges-lost': 'thinks nothing drives any more',
+  'uses-it-ranges-only': 'thinks only ranges that use it are touched',
+  'stuck-like-failed': 'treats stuck on as if it failed to apply',
+  'unused-means-tied-up': 'thinks every other range ties up',
+  // speeds and slip
+  'slip-over-expected': 'divides slip by the expected speed',
+  'commanded-not-actual': 'trusts the commanded range over the speeds',
+  'output-times-nothing': 'compares input and output without the ratio',
+} as const;
+export type SlipUp = keyof typeof SLIP_UPS;

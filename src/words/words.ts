@@ -1,0 +1,56 @@
+/** Turns phrases into sentences: ICU messages, lists, and the shop's own names for the deck's things. */
+import { IntlMessageFormat } from 'intl-messageformat';
+import type { Phrase, PhraseValue, ThingKind } from '../core/questions/phrase.ts';
+import type { Deck, Named } from '../core/unit/deck.ts';
+import { EN } from './en/index.ts';
+
+export type Say = (phrase: Phrase) => string;
+
+const CATALOGUES: Readonly<Record<string, Readonly<Record<string, string>>>> = { en: EN };
+
+/** What the deck calls a thing: its name, else its id. */
+export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
+  const among: Record<ThingKind, readonly Named[] | undefined> = {
+    element: deck.train.elements,
+    range: [...deck.chart.ranges, ...(deck.chart.neutral ?? [])],
+    gearset: deck.train.gearsets,
+    shaft: deck.train.shafts,
+    solenoid: deck.solenoids,
+    position: deck.lever?.positions,
+    sensor: deck.sensors,
+  };
+  return among[kind]?.find((record) => record.id === id)?.name ?? id;
+}
+
+/** A speaker for one locale; with a deck it knows the deck's names. A missing message throws: tests find it. */
+export function makeSay(deck: Deck | null, locale = 'en'): Say {
+  const catalogue = CATALOGUES[locale] ?? EN;
+  const formats = new Map<string, IntlMessageFormat>();
+  const list = new Intl.ListFormat(locale, { type: 'conjunction', style: 'long' });
+  const render = (value: PhraseValue): string | number =>
+    typeof value === 'string' || typeof value === 'number'
+      ? value
+      : 'key' in value
+        ? speak(value)
+        : list.format(value.map((item) => String(render(item))));
+  const speak = (phrase: Phrase): string => {
+    const values = phrase.values ?? {};
+    if (phrase.key === 'thing') {
+      const kind = values.kind as ThingKind;
+      const id = String(values.id);
+      if (kind === 'shaft' && id === 'case') return speak({ key: 'shaft.case' });
+      return deck ? nameOf(deck, kind, id) : id;
+    }
+    if (phrase.key === 'text') return String(values.text);
+    let format = formats.get(phrase.key);
+    if (!format) {
+      const message = catalogue[phrase.key] ?? EN[phrase.key];
+      if (message === undefined) throw new Error(`no words for "${phrase.key}"`);
+      format = new IntlMessageFormat(message, locale, undefined, { ignoreTag: true });
+      formats.set(phrase.key, format);
+    }
+    const rendered = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, render(value)]));
+    return String(format.format(rendered));
+  };
+  return speak;
+}

@@ -1,0 +1,79 @@
+/** Units the tests run on: the shipped decks, and decks built on the published trains (tests/published). */
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Train } from '../src/core/gears/train.ts';
+import type { Deck } from '../src/core/unit/deck.ts';
+import { makeUnit, type Unit } from '../src/core/unit/unit.ts';
+import published from './published/trains.json' with { type: 'json' };
+
+export interface PublishedTrain extends Train {
+  readonly id: string;
+  readonly title: string;
+  readonly chart: readonly {
+    readonly range: string;
+    readonly applied: readonly string[];
+    readonly publishedRatio: number;
+    readonly decimals: number;
+  }[];
+}
+
+export const PUBLISHED = published as unknown as readonly PublishedTrain[];
+
+const decksFolder = new URL('../decks/', import.meta.url);
+
+export const shippedDecks = (): Deck[] =>
+  readdirSync(decksFolder)
+    .filter((name) => name.endsWith('.json'))
+    .map((name) => JSON.parse(readFileSync(new URL(name, decksFolder), 'utf8')) as Deck);
+
+/**
+ * A deck on a published train. The train and chart are as published; solenoids, lever and sensors are made up
+ * here so that every family has something to ask: one solenoid for each friction element, every second one
+ * full when unplugged, and a manual valve that opens all feeds in D.
+ */
+export function deckOf(train: PublishedTrain): Deck {
+  const friction = train.elements.filter((element) => element.kind !== 'one-way');
+  const forward = train.chart.filter((row) => row.publishedRatio > 0);
+  const reverse = train.chart.filter((row) => row.publishedRatio < 0);
+  const used = (rows: typeof forward) => [
+    ...new Set(
+      rows.flatMap((row) => row.applied).filter((id) => friction.some((element) => element.id === id)),
+    ),
+  ];
+  return {
+    detentDeck: 1,
+    id: train.id,
+    title: train.title,
+    unit: train.title,
+    revision: 1,
+    train: { input: train.input, output: train.output, gearsets: train.gearsets, elements: train.elements },
+    chart: {
+      ranges: train.chart.map((row) => ({ id: row.range, applied: row.applied })),
+      neutral: [{ id: 'N', applied: [] }],
+    },
+    solenoids: friction.map((element, index) => ({
+      id: `S${index + 1}`,
+      kind: 'linear',
+      feeds: [element.id],
+      whenUnplugged: index % 2 === 0 ? 'none' : 'full',
+    })),
+    lever: {
+      valve: 'manual',
+      positions: [
+        { id: 'D', rows: forward.map((row) => row.range), opens: used(forward) },
+        { id: 'N', rows: ['N'], opens: [] },
+        ...(reverse.length > 0
+          ? [{ id: 'R', rows: reverse.map((row) => row.range), opens: used(reverse) }]
+          : []),
+      ],
+    },
+    sensors: [
+      { id: 'input-speed', reads: train.input, teeth: 30 },
+      { id: 'output-speed', reads: train.output, teeth: 45 },
+    ],
+  };
+}
+
+export const publishedUnits = (): Unit[] => PUBLISHED.map((train) => makeUnit(deckOf(train)));
+
+/** Every unit that family properties run on. */
+export const everyUnit = (): Unit[] => [...shippedDecks().map(makeUnit), ...publishedUnits()];
