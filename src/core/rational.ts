@@ -1,15 +1,43 @@
 /**
- * Exact fractions. One door to fraction.js, so that no float can slip in: only whole numbers, bigints and
- * decimal or fraction text become a `Rational`.
+ * Exact fractions. One door to fraction.js, so that no float can slip in: whole numbers, bigints and decimal
+ * or fraction text become a `Rational`, and a `Rational` reckons only with its like and with bigints (the
+ * library itself would take 0.1 and guess a fraction).
  */
 import Fraction from 'fraction.js';
 
-export type Rational = Fraction;
+export type Exact = Rational | bigint;
+
+/** s × n / d in lowest terms: n is not negative, d is positive, s is 1n or -1n (1n for zero). */
+export interface Rational {
+  readonly s: bigint;
+  readonly n: bigint;
+  readonly d: bigint;
+  add(other: Exact): Rational;
+  sub(other: Exact): Rational;
+  mul(other: Exact): Rational;
+  /** Dividing by zero throws, as does the inverse of zero. */
+  div(other: Exact): Rational;
+  inverse(): Rational;
+  neg(): Rational;
+  abs(): Rational;
+  floor(): Rational;
+  ceil(): Rational;
+  /** -1, 0 or 1; `value.compare(0n)` is the sign. */
+  compare(other: Exact): number;
+  equals(other: Exact): boolean;
+  lt(other: Exact): boolean;
+  lte(other: Exact): boolean;
+  gt(other: Exact): boolean;
+  gte(other: Exact): boolean;
+  /** The nearest float: for drawing and statistics, never for judging. */
+  valueOf(): number;
+  toFraction(): string;
+}
 
 export const ZERO: Rational = new Fraction(0n);
 export const ONE: Rational = new Fraction(1n);
 
-/** numerator / denominator, both whole. A zero denominator throws. */
+/** numerator / denominator, both whole. A zero denominator throws, and so does a number that is not whole. */
 export function rational(numerator: bigint | number, denominator: bigint | number = 1n): Rational {
   return new Fraction(BigInt(numerator), BigInt(denominator));
 }

@@ -92,8 +92,8 @@ export function* nearAnswers(space: AnswerSpace, answer: Answer): Generator<Answ
           yield { form: 'fill', cells: { ...answer.cells, [cell]: mark.id } };
   } else if (space.form === 'number' && answer.form === 'number') {
     const [value, tolerance] = [answer.value, space.tolerance].map((text) => parseRational(text)!);
-    for (const step of [-3, 3])
-      yield { form: 'number', value: value!.add(tolerance!.mul(step).div(2)).toFraction() };
+    for (const step of [-3n, 3n])
+      yield { form: 'number', value: value!.add(tolerance!.mul(step).div(2n)).toFraction() };
   }
 }
 
