@@ -1,9 +1,59 @@
 import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+
+/** Only our own files may run or load. Added to the built page; the development server needs inline scripts. */
+const POLICY =
+  "default-src 'self'; base-uri 'none'; object-src 'none'; form-action 'none'; img-src 'self' data: blob:";
+
+const contentSecurityPolicy: Plugin = {
+  name: 'content-security-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    {
+      tag: 'meta',
+      attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY },
+      injectTo: 'head-prepend',
+    },
+  ],
+};
 
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [
+    react(),
+    contentSecurityPolicy,
+    VitePWA({
+      strategies: 'generateSW',
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: {
+        id: './',
+        name: 'Detent',
+        short_name: 'Detent',
+        description: 'Spaced practice for apprentices who rebuild automatic transmissions.',
+        lang: 'en',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#f2f3ee',
+        theme_color: '#f2f3ee',
+        icons: [
+          { src: 'detent-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'detent-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'detent-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: 'detent.svg', sizes: 'any', type: 'image/svg+xml' },
+        ],
+      },
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,svg,png,woff2,json,webmanifest}'],
+        cleanupOutdatedCaches: true,
+      },
+    }),
+  ],
+  server: { host: '127.0.0.1', port: 4173 },
+  preview: { host: '127.0.0.1', port: 4173 },
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: ['tests/browser/**', 'node_modules/**'],
