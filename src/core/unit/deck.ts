@@ -109,6 +109,25 @@ export interface DeckCaution {
   readonly reviewed?: { readonly by: string; readonly on: string } | undefined;
 }
 
+export const TORQUE_UNITS = ['N·m', 'lbf·ft', 'lbf·in'] as const;
+
+export interface DeckStep extends Provenance {
+  readonly id: string;
+  /** What is done, in the shop's words. */
+  readonly text: string;
+  /** Steps of the same sequence that must be done before this one, each with the reason. */
+  readonly after?: readonly { readonly step: string; readonly reason: string }[] | undefined;
+  readonly tool?: string | undefined;
+  /** Tightening torque as it is printed: the value as text, in its own unit. */
+  readonly torque?: { readonly value: string; readonly unit: (typeof TORQUE_UNITS)[number] } | undefined;
+  readonly hazards?: readonly Hazard[] | undefined;
+}
+
+/** Steps with must-be-before relations. The order in the file is one way to do it, not the only one. */
+export interface DeckSequence extends Named, Provenance {
+  readonly steps: readonly DeckStep[];
+}
+
 export interface Deck {
   readonly detentDeck: 1;
   readonly id: string;
@@ -128,5 +147,6 @@ export interface Deck {
   readonly solenoids?: readonly DeckSolenoid[] | undefined;
   readonly lever?: DeckLever | undefined;
   readonly sensors?: readonly DeckSensor[] | undefined;
+  readonly sequences?: readonly DeckSequence[] | undefined;
   readonly cautions?: readonly DeckCaution[] | undefined;
 }

@@ -8,7 +8,10 @@ import { solveTorques, type Torques } from '../gears/torque.ts';
 import type { Rational } from '../rational.ts';
 import type { Deck, DeckRange, DeckRow } from './deck.ts';
 
-/** Points at one value of a deck: "range:4", "element:C1", "solenoid:S2", "cell:4/C1". Stable for ever. */
+/**
+ * Points at one value of a deck: "range:4", "element:C1", "solenoid:S2", "cell:4/C1", "step:strip/pump-off".
+ * Stable for ever.
+ */
 export type Ref = `${RefKind}:${string}`;
 export type RefKind =
   | 'range'
@@ -18,7 +21,8 @@ export type RefKind =
   | 'gearset'
   | 'solenoid'
   | 'position'
-  | 'sensor';
+  | 'sensor'
+  | 'step';
 
 export interface Row {
   readonly id: string;
@@ -65,6 +69,9 @@ function unsureRefs(deck: Deck): Set<Ref> {
   note('solenoid', deck.solenoids);
   note('position', deck.lever?.positions);
   note('sensor', deck.sensors);
+  for (const sequence of deck.sequences ?? [])
+    for (const step of sequence.steps)
+      if (step.unsure || sequence.unsure) unsure.add(`step:${sequence.id}/${step.id}`);
   const cells = (kind: 'range' | 'neutral', rows: readonly DeckRow[] = []) => {
     for (const row of rows) {
       for (const element of row.unsureCells ?? []) {

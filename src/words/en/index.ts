@@ -1,5 +1,6 @@
 /** English: every message the project can say, by key. One file per subject. */
 import { CHART } from './chart.ts';
+import { FINDINGS } from './findings.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 
-export const EN: Readonly<Record<string, string>> = { ...CHART, ...SLIP_UP_WORDS };
+export const EN: Readonly<Record<string, string>> = { ...CHART, ...FINDINGS, ...SLIP_UP_WORDS };
