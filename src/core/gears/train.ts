@@ -38,7 +38,7 @@ export interface Element {
    * would turn backward past it, unless `overruns` is "backward", which turns both senses round.
    */
   readonly between: readonly [string, string];
-  readonly overruns?: 'forward' | 'backward';
+  readonly overruns?: 'forward' | 'backward' | undefined;
 }
 
 export interface Train {
