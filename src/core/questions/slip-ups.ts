@@ -9,10 +9,13 @@ export const SLIP_UPS = {
   'subset-range': 'takes a row that shares some of the elements',
   'one-way-left-out': 'counts only what oil applies',
   'once-on-stays-on': 'fills the gap between first and last use',
+  'neighbour-element': 'takes the column beside it',
+  'reverse-left-out': 'leaves the reverse ranges out',
   // shifts
   'release-apply-swapped': 'takes released for applied',
   'held-through-counted': 'counts an element that stays on as changing',
   'applied-only': 'counts only what comes on',
+  'steps-added': 'adds up the shifts in between',
   'pair-from-chart': 'takes a pair that a range uses',
   'neutral-needs-nothing': 'thinks neutral has every element off',
   // gears

@@ -1,7 +1,17 @@
 /** Which elements does a range apply? Answered by ticking, from memory: the row is covered. */
+import { makeDecimal } from '../../rational.ts';
 import { say, thing } from '../phrase.ts';
 import type { Family, Lure } from '../question.ts';
-import { elementOptions, neighboursOf, rangeFact, setAnswer, sureRanges } from './chart-parts.ts';
+import {
+  elementInWords,
+  elementOptions,
+  neighboursOf,
+  oneWayIds,
+  rangeFact,
+  rowInWords,
+  setAnswer,
+  sureRanges,
+} from './chart-parts.ts';
 
 export const rangeElements: Family = {
   id: 'range-elements',
@@ -12,13 +22,12 @@ export const rangeElements: Family = {
     const range = sureRanges(unit).find((candidate) => rangeFact(candidate.id) === fact);
     if (!range) return undefined;
     const raw = unit.deck.chart.ranges.find((row) => row.id === range.id)!;
-    const oneWays = unit.deck.train.elements.filter((element) => element.kind === 'one-way');
     const lures: Lure[] = neighboursOf(unit, range).map((row) => ({
       answer: setAnswer(row.applied),
       slipUp: 'neighbour-range',
       fact,
     }));
-    const byOil = range.applied.filter((id) => !oneWays.some((element) => element.id === id));
+    const byOil = range.applied.filter((id) => !oneWayIds(unit).includes(id));
     if (byOil.length < range.applied.length)
       lures.push({ answer: setAnswer(byOil), slipUp: 'one-way-left-out', fact });
     return {
@@ -30,19 +39,12 @@ export const rangeElements: Family = {
       answers: [setAnswer(range.applied)],
       lures,
       explanation: {
-        row: say('chart.row', {
+        row: rowInWords(range),
+        reason: say('chart.drives-at', {
           range: thing('range', range.id),
-          elements: range.applied.map((id) => thing('element', id)),
+          ratio: makeDecimal(range.ratio, range.decimals),
         }),
-        reason: say('chart.drives-at', { range: thing('range', range.id), ratio: range.ratio.toFraction() }),
-        more: range.applied.map((id) => {
-          const [first, second] = unit.deck.train.elements.find((element) => element.id === id)!.between;
-          return say('chart.element-joins', {
-            element: thing('element', id),
-            first: thing('shaft', first),
-            second: thing('shaft', second),
-          });
-        }),
+        more: range.applied.map((id) => elementInWords(unit, id)),
         drawing: { kind: 'chart', litRows: [range.id], showRatios: true },
       },
       isRight: (answer) =>
