@@ -1,0 +1,42 @@
+/** Shifts: pairs of forward ranges and what each element does between them. */
+import type { Range, Unit } from '../../unit/unit.ts';
+import { sameRow, sureRanges } from './chart-parts.ts';
+
+export interface Shift {
+  readonly from: Range;
+  readonly to: Range;
+}
+
+/** comes-on: off before, on after. goes-off: on before, off after. */
+export const CHANGES = ['comes-on', 'goes-off', 'stays-on', 'stays-off'] as const;
+export type Change = (typeof CHANGES)[number];
+
+/**
+ * Forward ranges from the lowest up, one for each ratio: where two rows drive alike (with and without engine
+ * braking, say) the first in the chart stands for both.
+ */
+export function forwardLadder(unit: Unit): Range[] {
+  const forward = sureRanges(unit).filter((range) => range.ratio.compare(0n) > 0);
+  return forward
+    .filter(
+      (range, place) =>
+        forward.findIndex((row) => row.ratio.equals(range.ratio) || sameRow(row, range)) === place,
+    )
+    .sort((a, b) => b.ratio.compare(a.ratio));
+}
+
+/** The shifts up to the next range. */
+export function nextShifts(unit: Unit): Shift[] {
+  const ladder = forwardLadder(unit);
+  return ladder.slice(1).map((to, place) => ({ from: ladder[place]!, to }));
+}
+
+export function changeOf(element: string, { from, to }: Shift): Change {
+  const [before, after] = [from.applied.includes(element), to.applied.includes(element)];
+  if (before) return after ? 'stays-on' : 'goes-off';
+  return after ? 'comes-on' : 'stays-off';
+}
+
+/** Elements that do this in the shift, in the order of the train. */
+export const elementsThat = (unit: Unit, change: Change, shift: Shift): string[] =>
+  unit.deck.train.elements.map(({ id }) => id).filter((id) => changeOf(id, shift) === change);
