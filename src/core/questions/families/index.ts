@@ -1,5 +1,15 @@
 /** Every family, by subject. Adding one: a file, its test, a line here, its words (docs/families.md). */
 import type { Family } from '../question.ts';
+import { elementRanges } from './element-ranges.ts';
 import { rangeElements } from './range-elements.ts';
+import { rangeFromElements } from './range-from-elements.ts';
+import { shiftChanges } from './shift-changes.ts';
+import { shiftCount } from './shift-count.ts';
 
-export const FAMILIES: readonly Family[] = [rangeElements];
+export const FAMILIES: readonly Family[] = [
+  rangeElements,
+  rangeFromElements,
+  elementRanges,
+  shiftChanges,
+  shiftCount,
+];
