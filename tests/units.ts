@@ -8,6 +8,14 @@ import published from './published/trains.json' with { type: 'json' };
 export interface PublishedTrain extends Train {
   readonly id: string;
   readonly title: string;
+  readonly source: string;
+  /** How we have it on the whole: seen in the source, recalled, or worked back from the ratios. */
+  readonly provenance: 'read' | 'memory' | 'inferred';
+  /** The same for its parts, where they differ. */
+  readonly provenanceDetail?: Readonly<Record<'topology' | 'teeth' | 'chart' | 'ratios', string>>;
+  readonly note?: string;
+  /** How far a solved ratio may be from the published one; half a unit of the last decimal if not said. */
+  readonly tolerance?: 'half a unit of the last decimal' | 'one unit of the last decimal';
   readonly chart: readonly {
     readonly range: string;
     readonly applied: readonly string[];
