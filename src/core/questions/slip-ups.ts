@@ -30,18 +30,26 @@ export const SLIP_UPS = {
   // solenoids
   'current-means-pressure': 'takes every solenoid to give pressure when powered',
   'current-cuts-pressure': 'takes every solenoid to give pressure when unplugged',
+  'solenoid-turned-round': 'takes one solenoid to work the other way round',
+  'polarity-turned-round': 'takes every solenoid the other way round',
   'all-off-nothing-on': 'takes a dead unit to have no range at all',
   'top-range-when-dead': 'takes the dead unit to fall to the top range',
+  'lowest-range-when-dead': 'takes the dead unit to fall to its lowest range',
+  'other-lever-position': 'takes what the dead unit does in another lever position',
+  'valve-forgotten': 'forgets that the manual valve cuts feeds',
   // faults
   'first-use-only': 'names only the first range that needs it',
   'one-way-cover-forgotten': 'forgets that a one-way can hold in its place',
   'all-ranges-lost': 'thinks nothing drives any more',
+  'other-ratio-kept': 'counts a range that drives at another ratio as still there',
   'uses-it-ranges-only': 'thinks only ranges that use it are touched',
   'stuck-like-failed': 'treats stuck on as if it failed to apply',
   'unused-means-tied-up': 'thinks every other range ties up',
+  'extra-is-harmless': 'thinks one element more changes nothing',
   // speeds and slip
   'slip-over-expected': 'divides slip by the expected speed',
   'commanded-not-actual': 'trusts the commanded range over the speeds',
+  'range-before-assumed': 'takes it to have stayed in the range before the commanded one',
   'output-times-nothing': 'compares input and output without the ratio',
 } as const;
 export type SlipUp = keyof typeof SLIP_UPS;

@@ -2,5 +2,6 @@
 import { CHART } from './chart.ts';
 import { FINDINGS } from './findings.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
+import { SOLENOIDS } from './solenoids.ts';
 
-export const EN: Readonly<Record<string, string>> = { ...CHART, ...FINDINGS, ...SLIP_UP_WORDS };
+export const EN: Readonly<Record<string, string>> = { ...CHART, ...FINDINGS, ...SLIP_UP_WORDS, ...SOLENOIDS };

@@ -26,15 +26,25 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
     'You took current to mean pressure. Some of these give pressure with the current off.',
   'slip-up.current-cuts-pressure':
     'You took current to cut pressure. Some of these give pressure only with current on.',
+  'slip-up.solenoid-turned-round': 'One solenoid is turned round: it works the other way.',
+  'slip-up.polarity-turned-round':
+    'Turned round: those that give pressure when unplugged were taken for those that do not.',
   'slip-up.all-off-nothing-on': 'A dead unit can still drive: some solenoids give pressure when unplugged.',
   'slip-up.top-range-when-dead': 'That may be true of another unit. Here the unplugged solenoids decide.',
+  'slip-up.lowest-range-when-dead':
+    'A dead unit does not always fall to its lowest range. The unplugged solenoids decide.',
+  'slip-up.other-lever-position': 'That is what it does in another lever position.',
+  'slip-up.valve-forgotten': 'The manual valve cuts some of these feeds in this lever position.',
   'slip-up.first-use-only': 'It is used in more than one range.',
   'slip-up.one-way-cover-forgotten': 'A one-way can hold in its place here.',
   'slip-up.all-ranges-lost': 'Ranges that do not need it still drive.',
+  'slip-up.other-ratio-kept': 'A range that drives at another ratio is lost as well.',
   'slip-up.uses-it-ranges-only': 'It can touch ranges that never call for it.',
   'slip-up.stuck-like-failed': 'Stuck on is not the same as failing to apply.',
   'slip-up.unused-means-tied-up': 'Not every range that leaves it off ties up when it stays on.',
+  'slip-up.extra-is-harmless': 'One element more can tie the train up, or change the ratio.',
   'slip-up.slip-over-expected': 'You divided by the expected speed; this shop divides by the input speed.',
   'slip-up.commanded-not-actual': 'The speeds show another range than the one commanded.',
+  'slip-up.range-before-assumed': 'It need not have stayed in the range before. The speeds say where it is.',
   'slip-up.output-times-nothing': 'The output speed has to be multiplied by the ratio first.',
 };

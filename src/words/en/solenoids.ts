@@ -1,0 +1,18 @@
+/** Questions on solenoids: currents, pressure, the unplugged unit. */
+export const SOLENOIDS = {
+  'solenoid.on': 'full current',
+  'solenoid.off': 'no current',
+  'solenoid.elements': '{elements}',
+  'solenoid.feeds-column': 'Feeds',
+  'solenoid.current-column': 'Current',
+  'solenoid.sense':
+    '{unplugged, select, full {{solenoid} gives full pressure when unplugged, so current takes it away.} other {{solenoid} gives no pressure when unplugged, so current brings it.}}',
+  'solenoid.line':
+    '{solenoid}: {current, select, on {full current} other {no current}}, so {pressure, select, full {full pressure} other {no pressure}} to {elements}.',
+
+  'family.solenoid-elements': 'Elements from solenoid currents',
+  'solenoid-elements.prompt': 'These are the solenoid currents. Which elements have pressure?',
+  'solenoid-elements.prompt-lever':
+    'Lever in {position}, so these feeds are all open. Which elements have pressure?',
+  'solenoid-elements.row': 'With pressure: {elements}.',
+} as const;
