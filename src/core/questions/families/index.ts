@@ -5,6 +5,7 @@ import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
+import { solenoidElements } from './solenoid-elements.ts';
 
 export const FAMILIES: readonly Family[] = [
   rangeElements,
@@ -12,4 +13,5 @@ export const FAMILIES: readonly Family[] = [
   elementRanges,
   shiftChanges,
   shiftCount,
+  solenoidElements,
 ];
