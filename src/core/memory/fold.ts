@@ -1,0 +1,74 @@
+/**
+ * Folds the log of attempts into one memory per fact. Pure replay: the same attempts give the same memories in
+ * whatever order, copy or merge they come. docs/spec/memory.md M10 to M13.
+ */
+import type { FactId } from '../questions/question.ts';
+import type { Attempt } from './attempt.ts';
+import { knownAfter, mixture, UNSEEN_RECALL } from './credit.ts';
+import { inOrder, type Placed } from './order.ts';
+import { type MemoryState, outcomesOn, recallOn } from './recall.ts';
+
+/** Right first on this many separate days since the last miss, before a fact counts as holding (M15). */
+export const HOLDING_DAYS = 2;
+
+export interface FactMemory extends MemoryState {
+  /** Local day of the first answer that needed the fact. */
+  readonly firstDay: number;
+  /** Answers that needed it. */
+  readonly asked: number;
+  /** Those it was missed in. */
+  readonly missed: number;
+  /** Separate days, since the last miss, on which the first answer that needed it was right. */
+  readonly rightDays: number;
+  /** `rightDays` once reached what holding takes. */
+  readonly held: boolean;
+}
+
+export type Memory = ReadonlyMap<FactId, FactMemory>;
+
+/** Whether an answer counts as a miss of a fact: named by the slip-up, or by itself more likely than not. */
+function isMiss(attempt: Attempt, fact: FactId, known: number): boolean {
+  if (attempt.right) return false;
+  const named = attempt.missed.filter((missed) => attempt.facts.includes(missed));
+  if (named.length > 0) return named.includes(fact);
+  return attempt.facts.length === 1 || known < 0.5;
+}
+
+function moved(
+  before: FactMemory | undefined,
+  { attempt, day }: Placed,
+  fact: FactId,
+  known: number,
+): FactMemory {
+  const state = mixture(outcomesOn(before, day), known);
+  const missed = isMiss(attempt, fact, known);
+  const firstOfDay = before === undefined || state.lastDay > before.lastDay;
+  const rightDays = missed ? 0 : (before?.rightDays ?? 0) + (attempt.right && firstOfDay ? 1 : 0);
+  return {
+    ...state,
+    firstDay: before?.firstDay ?? day,
+    asked: (before?.asked ?? 0) + 1,
+    missed: (before?.missed ?? 0) + (missed ? 1 : 0),
+    rightDays,
+    held: (before?.held ?? false) || rightDays >= HOLDING_DAYS,
+  };
+}
+
+/** Memory per fact after all attempts but the voided ones (`voids`: attempt ids). Facts never asked are absent. */
+export function foldAttempts(attempts: Iterable<Attempt>, voids: ReadonlySet<string> = new Set()): Memory {
+  const memory = new Map<FactId, FactMemory>();
+  for (const placed of inOrder(attempts)) {
+    const { attempt, day } = placed;
+    if (voids.has(attempt.id)) continue;
+    const facts = [...new Set(attempt.facts)];
+    const recalls = facts.map((fact) => {
+      const before = memory.get(fact);
+      return before ? recallOn(before, day) : UNSEEN_RECALL;
+    });
+    const missed = facts.flatMap((fact, place) => (attempt.missed.includes(fact) ? [place] : []));
+    const known = knownAfter({ recalls, guessRate: attempt.guessRate, right: attempt.right, missed });
+    for (const [place, fact] of facts.entries())
+      memory.set(fact, moved(memory.get(fact), placed, fact, known[place]!));
+  }
+  return memory;
+}
