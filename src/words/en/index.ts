@@ -3,5 +3,12 @@ import { CHART } from './chart.ts';
 import { FINDINGS } from './findings.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
+import { STORAGE } from './storage.ts';
 
-export const EN: Readonly<Record<string, string>> = { ...CHART, ...FINDINGS, ...SLIP_UP_WORDS, ...SOLENOIDS };
+export const EN: Readonly<Record<string, string>> = {
+  ...CHART,
+  ...FINDINGS,
+  ...SLIP_UP_WORDS,
+  ...SOLENOIDS,
+  ...STORAGE,
+};

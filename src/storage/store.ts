@@ -1,0 +1,197 @@
+/**
+ * The one door to what is kept on the device: decks, the log of attempts, the drill under way, settings.
+ * Verbs give values; expected failures come back as troubles, and nothing is half written. Attempts are only
+ * ever added. docs/spec/memory.md M33 to M37.
+ */
+
+import { Dexie } from 'dexie';
+import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
+import type { Drill } from '../core/memory/drill.ts';
+import { fail, pass, type Result } from '../core/result.ts';
+import { Database } from './database.ts';
+import {
+  attemptRow,
+  deckRow,
+  drillRow,
+  type Practice,
+  practiceValue,
+  type StoredDeck,
+  textValue,
+} from './rows.ts';
+import { Blocked, type StoreTrouble, troubleOf } from './trouble.ts';
+import type { z } from './zod.ts';
+
+type Told<T> = Promise<Result<T, StoreTrouble>>;
+
+export interface Log {
+  readonly attempts: readonly Attempt[];
+  /** Stored rows that are no attempts this program can read; they are left as they are. */
+  readonly unreadable: number;
+}
+
+export interface Store {
+  /** Adds the deck, or puts its new text in place of the old; attempts stay. */
+  saveDeck(deck: StoredDeck): Told<void>;
+  /** Latest loaded first. */
+  decks(): Told<StoredDeck[]>;
+  /** Takes the deck away, and its drill under way. Its attempts stay: they count again when it comes back. */
+  removeDeck(id: string): Told<void>;
+
+  /**
+   * Numbers and adds the attempt and puts the drill's new state in place, both or neither. An attempt that is
+   * there already is given back as it is, and the drill is saved.
+   */
+  recordAttempt(attempt: AttemptDraft, drillAfter: Drill): Told<Attempt>;
+  attemptsOf(deck: string): Told<Log>;
+
+  /** Saves the drill under way; another one under way is replaced. */
+  saveDraft(drill: Drill): Told<void>;
+  currentDrill(): Told<Drill | undefined>;
+  endDrill(): Told<void>;
+
+  /** Random id of this browser profile, made on first use. */
+  deviceId(): Told<string>;
+  practiceOf(deck: string): Told<Practice>;
+  setPractice(deck: string, practice: Practice): Told<void>;
+  /** The deck that is practised; undefined until one was chosen. */
+  chosenDeck(): Told<string | undefined>;
+  chooseDeck(id: string): Told<void>;
+
+  /** Asks the browser to keep the data under pressure; call it after a tap. True when it will. */
+  askPersistence(): Promise<boolean>;
+  close(): void;
+}
+
+export const DEFAULT_PRACTICE: Practice = { classDate: null, minutes: 10 };
+
+const DEVICE = 'device';
+const CHOSEN = 'chosen-deck';
+const practiceKey = (deck: string) => `practice:${deck}`;
+
+function readRows<T>(rows: readonly unknown[], schema: z.ZodType<T>): T[] {
+  return rows.flatMap((row) => {
+    const read = schema.safeParse(row);
+    return read.success ? [read.data] : [];
+  });
+}
+
+async function readSetting<T>(db: Database, key: string, schema: z.ZodType<T>): Promise<T | undefined> {
+  return readRows([(await db.settings.get(key))?.value], schema)[0];
+}
+
+async function deviceOf(db: Database): Promise<string> {
+  const known = await readSetting(db, DEVICE, textValue);
+  if (known) return known;
+  const made = crypto.randomUUID();
+  await db.settings.put({ key: DEVICE, value: made });
+  return made;
+}
+
+/** The next number of a device: one above its highest. */
+async function nextSequence(db: Database, device: string): Promise<number> {
+  const last = await db.attempts
+    .where('[device+sequence]')
+    .between([device, Dexie.minKey], [device, Dexie.maxKey])
+    .last();
+  return ((last as { sequence?: number } | undefined)?.sequence ?? 0) + 1;
+}
+
+/** Opens the database; throws `Blocked` as long as another tab keeps it from being upgraded. */
+function opener(db: Database): () => Promise<unknown> {
+  const waiting = new Set<() => void>();
+  let blocked = false;
+  db.on('blocked', () => {
+    blocked = true;
+    for (const turnAway of waiting) turnAway();
+  });
+  return async () => {
+    if (db.isOpen()) return;
+    const opened = db.open().then(() => {
+      blocked = false;
+    });
+    let turnAway = () => {};
+    const turnedAway = new Promise<never>((_, reject) => {
+      turnAway = () => reject(new Blocked('another tab holds the database'));
+    });
+    if (blocked) turnAway();
+    waiting.add(turnAway);
+    await Promise.race([opened, turnedAway]).finally(() => waiting.delete(turnAway));
+  };
+}
+
+/** A store on the database of this name. It opens with the first verb. */
+export function openStore(name = 'detent'): Store {
+  const db = new Database(name);
+  const open = opener(db);
+  const tell = async <T>(act: () => Promise<T>): Told<T> => {
+    try {
+      await open();
+      return pass(await act());
+    } catch (error) {
+      const trouble = troubleOf(error);
+      if (!trouble) throw error;
+      return fail(trouble);
+    }
+  };
+  const putDrill = async (drill: Drill) => {
+    await db.drills.where('id').notEqual(drill.id).delete();
+    await db.drills.put(drillRow.parse(drill));
+  };
+  return {
+    saveDeck: (deck) =>
+      tell(async () => {
+        await db.decks.put(deckRow.parse(deck));
+      }),
+    decks: () =>
+      tell(async () =>
+        readRows(await db.decks.toArray(), deckRow).sort(
+          (a, b) => b.loadedAt - a.loadedAt || (a.id < b.id ? -1 : 1),
+        ),
+      ),
+    removeDeck: (id) =>
+      tell(() =>
+        db.transaction('rw', db.decks, db.drills, db.settings, async () => {
+          await db.decks.delete(id);
+          await db.drills.filter((row) => (row as { deck?: unknown }).deck === id).delete();
+          if ((await readSetting(db, CHOSEN, textValue)) === id) await db.settings.delete(CHOSEN);
+        }),
+      ),
+    recordAttempt: (draft, drillAfter) =>
+      tell(() =>
+        db.transaction('rw', db.attempts, db.drills, db.settings, async () => {
+          const [known] = readRows([await db.attempts.get(draft.id)], attemptRow);
+          const device = await deviceOf(db);
+          const attempt = known ?? { ...draft, device, sequence: await nextSequence(db, device) };
+          if (!known) await db.attempts.add(attemptRow.parse(attempt));
+          await putDrill(drillAfter);
+          return attempt;
+        }),
+      ),
+    attemptsOf: (deck) =>
+      tell(async () => {
+        const rows = await db.attempts.where('deck').equals(deck).toArray();
+        const attempts = readRows(rows, attemptRow);
+        return { attempts, unreadable: rows.length - attempts.length };
+      }),
+    saveDraft: (drill) => tell(() => db.transaction('rw', db.drills, () => putDrill(drill))),
+    currentDrill: () => tell(async () => readRows(await db.drills.toArray(), drillRow)[0]),
+    endDrill: () => tell(() => db.drills.clear()),
+    deviceId: () => tell(() => db.transaction('rw', db.settings, () => deviceOf(db))),
+    practiceOf: (deck) =>
+      tell(async () => (await readSetting(db, practiceKey(deck), practiceValue)) ?? DEFAULT_PRACTICE),
+    setPractice: (deck, practice) =>
+      tell(async () => {
+        await db.settings.put({ key: practiceKey(deck), value: practiceValue.parse(practice) });
+      }),
+    chosenDeck: () => tell(() => readSetting(db, CHOSEN, textValue)),
+    chooseDeck: (id) =>
+      tell(async () => {
+        await db.settings.put({ key: CHOSEN, value: id });
+      }),
+    async askPersistence() {
+      const storage = typeof navigator === 'undefined' ? undefined : navigator.storage;
+      return (await storage?.persist?.()) ?? false;
+    },
+    close: () => db.close(),
+  };
+}

@@ -1,0 +1,13 @@
+/** What went wrong with storage: what is safe first, then what to do. */
+export const STORAGE = {
+  'storage.full':
+    'Everything stored so far is safe, but this device has no room for more. Free some space, then press Check again.',
+  'storage.blocked':
+    'Your answers are safe. Detent is still open in another tab, which holds them: close that tab, then try again.',
+  'storage.newer':
+    'Your answers are safe and untouched. A newer Detent has taken them over, perhaps in another tab: reload this page.',
+  'storage.unavailable':
+    'This browser gives Detent no place to store answers now. A private window can cause that: open Detent in an ordinary window, or reload.',
+  'storage.unreadable':
+    '{count, plural, one {One stored answer} other {# stored answers}} cannot be read by this version and {count, plural, one {is} other {are}} left out. Nothing was deleted.',
+} as const;

@@ -1,0 +1,255 @@
+import 'fake-indexeddb/auto';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import type { AttemptDraft } from '../../src/core/memory/attempt.ts';
+import { foldAttempts } from '../../src/core/memory/fold.ts';
+import type { Result } from '../../src/core/result.ts';
+import { Database } from '../../src/storage/database.ts';
+import { openStore, type Store } from '../../src/storage/store.ts';
+import type { StoreTrouble } from '../../src/storage/trouble.ts';
+import { EN } from '../../src/words/en/index.ts';
+import { aDrill, anAttempt } from '../attempts.ts';
+
+const opened: { close(): void }[] = [];
+let count = 0;
+const freshName = () => `store-${++count}`;
+
+const open = (name: string): Store => {
+  const store = openStore(name);
+  opened.push(store);
+  return store;
+};
+
+const must = async <T>(told: Promise<Result<T, StoreTrouble>>): Promise<T> => {
+  const result = await told;
+  if (!result.ok) throw new Error(`${result.error.code}: ${result.error.detail}`);
+  return result.value;
+};
+
+const draft = (id: string, changes: Parameters<typeof anAttempt>[0] = {}): AttemptDraft => {
+  const { device: _device, sequence: _sequence, ...rest } = anAttempt({ ...changes, id });
+  return rest;
+};
+
+/** The rows as they lie in the database, read past the store. */
+async function rowsOf(name: string) {
+  const db = new Database(name);
+  const rows = {
+    attempts: (await db.attempts.toArray()) as { id: string; sequence: number }[],
+    drills: (await db.drills.toArray()) as { id: string; index: number }[],
+  };
+  db.close();
+  return rows;
+}
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  for (const store of opened.splice(0)) store.close();
+});
+
+describe('an answer is one transaction', () => {
+  test('M33 the attempt and the drill after it are stored together, numbered 1, 2, 3 on this device', async () => {
+    const name = freshName();
+    const store = open(name);
+    const first = await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
+    const second = await must(store.recordAttempt(draft('b'), aDrill({ index: 2 })));
+    expect([first.sequence, second.sequence]).toEqual([1, 2]);
+    expect(first.device).toBe(await must(store.deviceId()));
+    expect(await must(store.currentDrill())).toEqual(aDrill({ index: 2 }));
+    expect(await must(store.attemptsOf('demo'))).toEqual({ attempts: [first, second], unreadable: 0 });
+  });
+
+  test('M33 a failure between the two leaves nothing of either', async () => {
+    const name = freshName();
+    const store = open(name);
+    await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
+    // The attempt is written before the drill; a drill that is none makes the second write fail.
+    const broken = { ...aDrill({ index: 2 }), index: -1 };
+    await expect(store.recordAttempt(draft('b'), broken)).rejects.toThrow();
+    const rows = await rowsOf(name);
+    expect(rows.attempts.map((row) => row.id)).toEqual(['a']);
+    expect(rows.drills.map((row) => row.index)).toEqual([1]);
+    expect((await must(store.recordAttempt(draft('c'), aDrill({ index: 2 })))).sequence).toBe(2);
+  });
+
+  test('M33 a full device gives the trouble "full" and leaves nothing', async () => {
+    const name = freshName();
+    const store = open(name);
+    await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
+    const put = IDBObjectStore.prototype.put;
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, value, key) {
+      if (this.name === 'drills') throw new DOMException('no room', 'QuotaExceededError');
+      return put.call(this, value, key);
+    });
+    const told = await store.recordAttempt(draft('b'), aDrill({ index: 2 }));
+    expect(told).toMatchObject({ ok: false, error: { code: 'full' } });
+    vi.restoreAllMocks();
+    const rows = await rowsOf(name);
+    expect(rows.attempts.map((row) => row.id)).toEqual(['a']);
+    expect(rows.drills.map((row) => row.index)).toEqual([1]);
+  });
+
+  test('M34 the same attempt again (a double tap, a retry) changes nothing', async () => {
+    const store = open(freshName());
+    const first = await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
+    const again = await must(store.recordAttempt(draft('a', { right: false }), aDrill({ index: 1 })));
+    expect(again).toEqual(first);
+    expect((await must(store.attemptsOf('demo'))).attempts).toEqual([first]);
+  });
+
+  test('M33 answers given at once from two tabs are all kept, each with its own number', async () => {
+    const name = freshName();
+    const tabs = [open(name), open(name)];
+    await Promise.all(
+      Array.from({ length: 20 }, (_, i) => must(tabs[i % 2]!.recordAttempt(draft(`a${i}`), aDrill()))),
+    );
+    const { attempts } = await must(tabs[0]!.attemptsOf('demo'));
+    expect(attempts.map((attempt) => attempt.sequence).sort((a, b) => a - b)).toEqual(
+      Array.from({ length: 20 }, (_, i) => i + 1),
+    );
+    expect(new Set(attempts.map((attempt) => attempt.device)).size).toBe(1);
+  });
+
+  test('M1 what is no attempt is refused before it reaches the log', async () => {
+    const store = open(freshName());
+    await expect(store.recordAttempt(draft('a', { seconds: Number.NaN }), aDrill())).rejects.toThrow();
+    await expect(store.recordAttempt(draft('a', { day: 20_000.5 }), aDrill())).rejects.toThrow();
+    expect((await must(store.attemptsOf('demo'))).attempts).toEqual([]);
+  });
+});
+
+describe('opened again', () => {
+  test('M35 everything is found as it was: log, memories, drill with its draft, device, settings', async () => {
+    const name = freshName();
+    const store = open(name);
+    const drill = aDrill({ index: 2, draft: { form: 'number', text: '3,4' }, spentMs: 1234, shownAt: null });
+    await must(store.saveDeck({ id: 'demo', revision: 1, text: '{}', loadedAt: 5 }));
+    await must(store.recordAttempt(draft('a', { right: false }), aDrill({ index: 1 })));
+    await must(store.saveDraft(drill));
+    await must(store.setPractice('demo', { classDate: '2026-03-01', minutes: 5 }));
+    await must(store.chooseDeck('demo'));
+    const before = {
+      log: await must(store.attemptsOf('demo')),
+      device: await must(store.deviceId()),
+      decks: await must(store.decks()),
+    };
+    store.close();
+
+    const reopened = open(name);
+    expect(await must(reopened.attemptsOf('demo'))).toEqual(before.log);
+    expect(foldAttempts((await must(reopened.attemptsOf('demo'))).attempts)).toEqual(
+      foldAttempts(before.log.attempts),
+    );
+    expect(await must(reopened.currentDrill())).toEqual(drill);
+    expect(await must(reopened.deviceId())).toBe(before.device);
+    expect(await must(reopened.decks())).toEqual(before.decks);
+    expect(await must(reopened.practiceOf('demo'))).toEqual({ classDate: '2026-03-01', minutes: 5 });
+    expect(await must(reopened.chosenDeck())).toBe('demo');
+    expect((await must(reopened.recordAttempt(draft('b'), drill))).sequence).toBe(2);
+  });
+
+  test('M36 at most one drill is under way; ended, there is none', async () => {
+    const store = open(freshName());
+    await must(store.saveDraft(aDrill({ id: 'old' })));
+    await must(store.saveDraft(aDrill({ id: 'new' })));
+    expect((await must(store.currentDrill()))?.id).toBe('new');
+    await must(store.endDrill());
+    expect(await must(store.currentDrill())).toBeUndefined();
+  });
+
+  test('M37 a deck taken away leaves its attempts; they are there when it comes back', async () => {
+    const store = open(freshName());
+    await must(store.saveDeck({ id: 'demo', revision: 1, text: '{}', loadedAt: 5 }));
+    await must(store.saveDeck({ id: 'other', revision: 1, text: '{}', loadedAt: 6 }));
+    await must(store.chooseDeck('demo'));
+    const attempt = await must(store.recordAttempt(draft('a'), aDrill()));
+    await must(store.removeDeck('other'));
+    expect((await must(store.currentDrill()))?.id).toBe('drill-1');
+    await must(store.removeDeck('demo'));
+    expect(await must(store.decks())).toEqual([]);
+    expect(await must(store.currentDrill())).toBeUndefined();
+    expect(await must(store.chosenDeck())).toBeUndefined();
+    expect((await must(store.attemptsOf('demo'))).attempts).toEqual([attempt]);
+  });
+
+  test('decks come latest loaded first, a new revision in place of the old', async () => {
+    const store = open(freshName());
+    for (const [id, revision, loadedAt] of [
+      ['a', 1, 1],
+      ['b', 1, 2],
+      ['a', 2, 3],
+    ] as const)
+      await must(store.saveDeck({ id, revision, text: `${revision}`, loadedAt }));
+    expect((await must(store.decks())).map((deck) => [deck.id, deck.revision])).toEqual([
+      ['a', 2],
+      ['b', 1],
+    ]);
+  });
+
+  test('a deck nobody has set up is practised ten minutes with no class date', async () => {
+    const store = open(freshName());
+    expect(await must(store.practiceOf('demo'))).toEqual({ classDate: null, minutes: 10 });
+    expect(await must(store.chosenDeck())).toBeUndefined();
+    await expect(store.setPractice('demo', { classDate: '2026-02-30', minutes: 10 })).rejects.toThrow();
+  });
+});
+
+describe('troubles are values', () => {
+  test('rows that cannot be read are left out, counted, and left alone', async () => {
+    const name = freshName();
+    const store = open(name);
+    const attempt = await must(store.recordAttempt(draft('a'), aDrill()));
+    const db = new Database(name);
+    await db.attempts.put({ ...attempt, id: 'odd', right: 'yes' });
+    await db.drills.put({ id: 'drill-1', from: 'elsewhere' });
+    db.close();
+    expect(await must(store.attemptsOf('demo'))).toEqual({ attempts: [attempt], unreadable: 1 });
+    expect(await must(store.currentDrill())).toBeUndefined();
+    expect((await rowsOf(name)).attempts).toHaveLength(2);
+  });
+
+  const openRaw = (name: string, version: number): Promise<IDBDatabase> =>
+    new Promise((resolve, reject) => {
+      const request = indexedDB.open(name, version);
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+
+  test('a database of a newer Detent is refused and left as it is', async () => {
+    const name = freshName();
+    (await openRaw(name, 9990)).close();
+    expect(await open(name).attemptsOf('demo')).toMatchObject({ ok: false, error: { code: 'newer' } });
+    const after = await openRaw(name, 9990);
+    expect([after.version, after.objectStoreNames.length]).toEqual([9990, 0]);
+    after.close();
+    expect((await indexedDB.databases()).map((each) => each.name)).not.toContain('__dbnames');
+  });
+
+  test('upgraded elsewhere while open: the next verb says "newer"', async () => {
+    vi.spyOn(console, 'warn').mockImplementation(() => {});
+    const name = freshName();
+    const store = open(name);
+    await must(store.deviceId());
+    (await openRaw(name, 9990)).close();
+    expect(await store.deviceId()).toMatchObject({ ok: false, error: { code: 'newer' } });
+  });
+
+  test('held by an older tab: "blocked" until that tab lets go', async () => {
+    const name = freshName();
+    vi.spyOn(console, 'warn').mockImplementation(() => {});
+    const older = await openRaw(name, 1);
+    const store = open(name);
+    expect(await store.deviceId()).toMatchObject({ ok: false, error: { code: 'blocked' } });
+    expect(await store.deviceId()).toMatchObject({ ok: false, error: { code: 'blocked' } });
+    older.close();
+    await vi.waitFor(async () => expect((await store.deviceId()).ok).toBe(true));
+  });
+
+  test('every trouble has words', async () => {
+    const { STORE_TROUBLES } = await import('../../src/storage/trouble.ts');
+    for (const code of STORE_TROUBLES) expect(EN[`storage.${code}`]).toBeTruthy();
+  });
+
+  test('no promise of keeping the data where the browser gives none', async () => {
+    expect(await open(freshName()).askPersistence()).toBe(false);
+  });
+});
