@@ -3,6 +3,7 @@ export const SOLENOIDS = {
   'solenoid.on': 'full current',
   'solenoid.off': 'no current',
   'solenoid.elements': '{elements}',
+  'solenoid.feeds': '{solenoid} (feeds {elements})',
   'solenoid.feeds-column': 'Feeds',
   'solenoid.current-column': 'Current',
   'solenoid.sense':
@@ -15,4 +16,8 @@ export const SOLENOIDS = {
   'solenoid-elements.prompt-lever':
     'Lever in {position}, so these feeds are all open. Which elements have pressure?',
   'solenoid-elements.row': 'With pressure: {elements}.',
+
+  'family.range-solenoids': 'Solenoid currents for a range',
+  'range-solenoids.prompt':
+    'Range {range} is commanded, and its row is shown. Which solenoids carry current?',
 } as const;

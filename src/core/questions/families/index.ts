@@ -3,6 +3,7 @@ import type { Family } from '../question.ts';
 import { elementRanges } from './element-ranges.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
+import { rangeSolenoids } from './range-solenoids.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
 import { solenoidElements } from './solenoid-elements.ts';
@@ -14,4 +15,5 @@ export const FAMILIES: readonly Family[] = [
   shiftChanges,
   shiftCount,
   solenoidElements,
+  rangeSolenoids,
 ];
