@@ -24,6 +24,8 @@ export interface Solution {
   readonly speeds: ReadonlyMap<string, Rational | null>;
 }
 
+export const TIED_UP: Solution = { state: 'tied-up', ratio: null, speeds: new Map() };
+
 /** Joins shafts that turn as one; the case is always in a group of its own with what is braked to it. */
 function groupShafts(train: Train, applied: readonly string[]): (shaft: string) => string {
   const parent = new Map<string, string>();
@@ -45,8 +47,7 @@ function groupShafts(train: Train, applied: readonly string[]): (shaft: string) 
 export function solveSpeeds(train: Train, applied: readonly string[]): Solution {
   const groupOf = groupShafts(train, applied);
   const input = groupOf(train.input);
-  const tiedUp: Solution = { state: 'tied-up', ratio: null, speeds: new Map() };
-  if (input === CASE) return tiedUp;
+  if (input === CASE) return TIED_UP;
 
   const shafts = shaftsOf(train);
   const columns = new Map<string, number>();
@@ -67,7 +68,7 @@ export function solveSpeeds(train: Train, applied: readonly string[]): Solution 
     return row;
   });
   const reading = eliminate(rows, unknowns);
-  if (!reading) return tiedUp;
+  if (!reading) return TIED_UP;
 
   const speeds = new Map<string, Rational | null>();
   for (const shaft of shafts) {

@@ -1,8 +1,9 @@
 /**
  * Torques in a train that drives, per 1 of torque on the input, without losses, at steady speed.
- * Positive acts the way the input turns. The members of a gearset share torque as its Willis coefficients
- * (docs/sources.md [T1]); every shaft is in balance. Where the balance leaves a torque open (a redundant
- * element shares the load in a way that only stiffness settles) it is null: indeterminate, not guessed.
+ * Positive acts the way the input turns; a torque is what acts on the shaft named (docs/conventions.md).
+ * The members of a gearset share torque as its Willis coefficients (docs/sources.md [T1]); every shaft is in
+ * balance. Where the balance leaves a torque open (a redundant element shares the load in a way that only
+ * stiffness settles) it is null: indeterminate, not guessed.
  */
 import type { Rational } from '../rational.ts';
 import { eliminate } from './elimination.ts';
@@ -14,9 +15,9 @@ export interface Torques {
   /** What each gearset puts on the shafts of its members. */
   readonly members: ReadonlyMap<string, Readonly<Record<Member, Rational | null>>>;
   /** What the load puts on the output shaft: the ratio with the other sign. */
-  readonly output: Rational | null;
-  /** What the case puts on the train in all, through brakes and fixed gears; null when indeterminate. */
-  readonly reaction: Rational | null;
+  readonly output: Rational;
+  /** What the case puts on the train in all, through brakes and gears fixed to it: the ratio less 1. */
+  readonly reaction: Rational;
 }
 
 /** Torques with these elements applied; null when the train does not drive (no steady torque can pass). */

@@ -24,32 +24,33 @@ test('every train says where it is from and how we have it', () => {
   }
 });
 
-describe.each(PUBLISHED.map((train) => ({ ...train, label: labelOf(train), train })))(
-  '$title | $source | $label',
-  ({ train }) => {
-    test.each(train.chart)(
-      'S7 range $range, $applied: drives at $publishedRatio',
-      ({ applied, publishedRatio, decimals }) => {
-        const { state, ratio } = solveSpeeds(train, applied);
-        const units = train.tolerance === 'one unit of the last decimal' ? 1n : 2n;
-        const text = publishedRatio.toFixed(decimals);
-        expect(decimalsOf(text)).toBe(decimals);
-        expect(state).toBe('drives');
-        const error = ratio!.sub(parseRational(text)!).abs();
-        expect(error.lte(rational(1n, units * 10n ** BigInt(decimals)))).toBe(true);
-      },
+describe.each(PUBLISHED.map((train) => [train.title, train.source, labelOf(train), train] as const))(
+  '%s | %s | %s',
+  (_title, _source, _label, train) => {
+    const rows = train.chart.map(
+      (row) => [row.range, row.applied.join('+'), row.publishedRatio, row] as const,
     );
 
-    test.each(train.chart)(
-      'S16 range $range: its friction elements alone drive the same, one-ways doing the rest',
-      ({ applied }) => {
-        const charted = solveSpeeds(train, applied);
-        const friction = applied.filter(
-          (id) => train.elements.find((element) => element.id === id)!.kind !== 'one-way',
-        );
+    test.each(rows)('S7 range %s, %s, drives at %d', (_range, _elements, publishedRatio, row) => {
+      const { state, ratio } = solveSpeeds(train, row.applied);
+      const units = train.tolerance === 'one unit of the last decimal' ? 1n : 2n;
+      const text = publishedRatio.toFixed(row.decimals);
+      expect(decimalsOf(text)).toBe(row.decimals);
+      expect(state).toBe('drives');
+      const error = ratio!.sub(parseRational(text)!).abs();
+      expect(error.lte(rational(1n, units * 10n ** BigInt(row.decimals)))).toBe(true);
+    });
+
+    test.each(rows)(
+      'S16 range %s, one-ways left to themselves beside %s',
+      (_range, _elements, _ratio, row) => {
+        const charted = solveSpeeds(train, row.applied);
+        const isOneWay = (id: string) =>
+          train.elements.find((element) => element.id === id)!.kind === 'one-way';
+        const friction = row.applied.filter((id) => !isOneWay(id));
         const { solution, holding } = settle(train, friction);
         expect(makeRational(solution.ratio!)).toBe(makeRational(charted.ratio!));
-        expect(holding).toEqual(applied.filter((id) => !friction.includes(id)));
+        expect(holding).toEqual(row.applied.filter(isOneWay));
       },
     );
   },
