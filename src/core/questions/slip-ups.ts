@@ -40,6 +40,7 @@ export const SLIP_UPS = {
   // faults
   'first-use-only': 'names only the first range that needs it',
   'one-way-cover-forgotten': 'forgets that a one-way can hold in its place',
+  'unneeded-counted': 'takes a range that does not need it for lost',
   'all-ranges-lost': 'thinks nothing drives any more',
   'other-ratio-kept': 'counts a range that drives at another ratio as still there',
   'uses-it-ranges-only': 'thinks only ranges that use it are touched',

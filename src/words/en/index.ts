@@ -1,5 +1,6 @@
 /** English: every message the project can say, by key. One file per subject. */
 import { CHART } from './chart.ts';
+import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
@@ -7,6 +8,7 @@ import { STORAGE } from './storage.ts';
 
 export const EN: Readonly<Record<string, string>> = {
   ...CHART,
+  ...FAULTS,
   ...FINDINGS,
   ...SLIP_UP_WORDS,
   ...SOLENOIDS,

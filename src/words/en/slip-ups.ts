@@ -37,6 +37,7 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.valve-forgotten': 'The manual valve cuts some of these feeds in this lever position.',
   'slip-up.first-use-only': 'It is used in more than one range.',
   'slip-up.one-way-cover-forgotten': 'A one-way can hold in its place here.',
+  'slip-up.unneeded-counted': 'It is on in a range here that drives just as well without it.',
   'slip-up.all-ranges-lost': 'Ranges that do not need it still drive.',
   'slip-up.other-ratio-kept': 'A range that drives at another ratio is lost as well.',
   'slip-up.uses-it-ranges-only': 'It can touch ranges that never call for it.',

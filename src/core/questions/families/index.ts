@@ -1,5 +1,6 @@
 /** Every family, by subject. Adding one: a file, its test, a line here, its words (docs/families.md). */
 import type { Family } from '../question.ts';
+import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
@@ -16,4 +17,5 @@ export const FAMILIES: readonly Family[] = [
   shiftCount,
   solenoidElements,
   rangeSolenoids,
+  elementFails,
 ];
