@@ -23,6 +23,7 @@ export const SLIP_UPS = {
   'sign-lost': 'leaves out which way it turns',
   'sun-ring-swapped': 'takes the sun for the ring',
   'carrier-forgotten': 'uses ring over sun where the carrier turns too',
+  'pinion-pair-missed': 'works a double-pinion set as a simple one',
   'first-set-only': 'works out one gearset and stops',
   'assumed-still': 'takes a shaft that turns for held',
   'turns-with-input': 'takes every shaft to turn with the input',

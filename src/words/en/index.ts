@@ -2,14 +2,20 @@
 import { CHART } from './chart.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
+import { GEARS } from './gears.ts';
+import { RULE_WORDS } from './rules.ts';
+import { SCREENS } from './screens.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
 import { STORAGE } from './storage.ts';
 
 export const EN: Readonly<Record<string, string>> = {
   ...CHART,
+  ...GEARS,
   ...FAULTS,
   ...FINDINGS,
+  ...RULE_WORDS,
+  ...SCREENS,
   ...SLIP_UP_WORDS,
   ...SOLENOIDS,
   ...STORAGE,

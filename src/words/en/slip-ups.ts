@@ -18,6 +18,7 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.sign-lost': 'The size is right, but it turns the other way.',
   'slip-up.sun-ring-swapped': 'Sun and ring teeth are swapped.',
   'slip-up.carrier-forgotten': 'Ring over sun holds only while the carrier stands still.',
+  'slip-up.pinion-pair-missed': 'That takes a set with pinions in pairs for a simple one.',
   'slip-up.first-set-only': 'That is one gearset alone; the others join in.',
   'slip-up.assumed-still': 'That shaft is not held here. It turns.',
   'slip-up.turns-with-input': 'That shaft does not turn at input speed here.',

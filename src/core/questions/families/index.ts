@@ -5,6 +5,7 @@ import { elementRanges } from './element-ranges.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
+import { rowRatio } from './row-ratio.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
 import { solenoidElements } from './solenoid-elements.ts';
@@ -15,6 +16,7 @@ export const FAMILIES: readonly Family[] = [
   elementRanges,
   shiftChanges,
   shiftCount,
+  rowRatio,
   solenoidElements,
   rangeSolenoids,
   elementFails,

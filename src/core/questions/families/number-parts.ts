@@ -1,0 +1,23 @@
+/** Questions answered with a number: how near is near enough, and wrong numbers far enough off to tell apart. */
+import { parseRational, type Rational } from '../../rational.ts';
+import type { Answer, FactId, Lure } from '../question.ts';
+import type { SlipUp } from '../slip-ups.ts';
+
+export const numberAnswer = (value: Rational): Answer => ({ form: 'number', value: value.toFraction() });
+
+/** Lures of a number: those within twice the tolerance of the answer could not be told from it, and are dropped. */
+export function numberLures(
+  answer: Rational,
+  tolerance: string,
+  fact: FactId,
+  wrong: readonly { readonly slipUp: SlipUp; readonly value: Rational }[],
+): Lure[] {
+  const apart = parseRational(tolerance)!.mul(2n);
+  return wrong
+    .filter(({ value }) => value.sub(answer).abs().gt(apart))
+    .map(({ slipUp, value }) => ({ answer: numberAnswer(value), slipUp, fact }));
+}
+
+/** The number a person gave, for checking by the second route. */
+export const floatOf = (answer: Answer): number | null =>
+  answer.form === 'number' ? (parseRational(answer.value)?.valueOf() ?? null) : null;
