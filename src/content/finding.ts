@@ -131,3 +131,7 @@ export function whereOf({ kind, id, number, field, entry }: Place): Phrase {
     ? say('place.field', { record, field })
     : say('place.entry', { record, field, entry });
 }
+
+/** The whole finding as one sentence. */
+export const sentenceOf = ({ place, found, expected }: Finding): Phrase =>
+  say('finding.sentence', { where: whereOf(place), found, expected });

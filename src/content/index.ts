@@ -1,0 +1,3 @@
+/** What screens need of this folder. */
+export { sentenceOf } from './finding.ts';
+export { type Loaded, loadDeck } from './load.ts';
