@@ -27,6 +27,7 @@ export const SLIP_UPS = {
   'first-set-only': 'works out one gearset and stops',
   'assumed-still': 'takes a shaft that turns for held',
   'turns-with-input': 'takes every shaft to turn with the input',
+  'output-for-shaft': 'takes the speed of the output for that of the shaft',
   'more-elements-lower': 'orders by how the chart happens to list them',
   // solenoids
   'current-means-pressure': 'takes every solenoid to give pressure when powered',

@@ -22,6 +22,7 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.first-set-only': 'That is one gearset alone; the others join in.',
   'slip-up.assumed-still': 'That shaft is not held here. It turns.',
   'slip-up.turns-with-input': 'That shaft does not turn at input speed here.',
+  'slip-up.output-for-shaft': 'That is how fast the output turns, not this shaft.',
   'slip-up.more-elements-lower': 'The order of the chart is not the order of the ratios.',
   'slip-up.current-means-pressure':
     'You took current to mean pressure. Some of these give pressure with the current off.',

@@ -2,10 +2,13 @@
 import type { Family } from '../question.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
+import { elementStuck } from './element-stuck.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
+import { ratioOrder } from './ratio-order.ts';
 import { rowRatio } from './row-ratio.ts';
+import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
 import { solenoidElements } from './solenoid-elements.ts';
@@ -17,7 +20,10 @@ export const FAMILIES: readonly Family[] = [
   shiftChanges,
   shiftCount,
   rowRatio,
+  ratioOrder,
+  shaftSpeed,
   solenoidElements,
   rangeSolenoids,
   elementFails,
+  elementStuck,
 ];
