@@ -26,8 +26,6 @@ const SYNTAX: Readonly<Record<number, string>> = {
   4: 'value',
   5: 'colon',
   6: 'comma',
-  7: 'closing-brace',
-  8: 'closing-bracket',
   9: 'end',
   10: 'comment',
   11: 'comment',
