@@ -2,7 +2,7 @@
  * Which facts want to be asked today, most wanted first. Facts never asked are spread over the first half of
  * the days to class; the rest of the time goes to the lowest recall first; time left over goes to further
  * unseen facts. After class a fact is asked once its recall has fallen to 0.9, so that gaps grow by themselves.
- * A rule that needs no solver (docs/sources.md [P1]). docs/spec/memory.md M18 to M23.
+ * A rule that needs no solver (docs/sources.md [SPREAD]). docs/spec/memory.md M18 to M23.
  */
 import { type Fact, rankOf } from '../questions/facts.ts';
 import { randomFrom, seedOf } from '../random.ts';

@@ -2,7 +2,7 @@
  * What one answer says about the facts it needed: for each, the probability that it was known, by Bayes from
  * the predicted recall, the question's guess rate and a slip rate. A fact's memory then moves to the mixture
  * of its two outcomes. Only right, wrong and a named slip-up count, never time. docs/spec/memory.md M5 to M8;
- * conjunctive form: docs/sources.md [C1].
+ * conjunctive form: docs/sources.md [BAYES].
  */
 import type { MemoryState, Outcomes } from './recall.ts';
 
@@ -32,16 +32,17 @@ const product = (values: readonly number[]) => values.reduce((a, b) => a * b, 1)
 
 const isShare = (value: number) => value >= 0 && value <= 1;
 
-/** P(known) for each fact after the answer, given the chances of slip and guess; exact by Bayes. */
+/** P(known) for each fact after the answer, given the chances of guess and slip; exact by Bayes. */
 function posterior(recalls: readonly number[], right: boolean, guess: number, slip: number): number[] {
   const all = product(recalls);
   const rightOverall = all * (1 - slip) + (1 - all) * guess;
+  const likelihood = right ? rightOverall : 1 - rightOverall;
+  if (likelihood === 0) return [...recalls];
   return recalls.map((recall, place) => {
     const others = product(recalls.toSpliced(place, 1));
     const rightIfKnown = others * (1 - slip) + (1 - others) * guess;
-    return right
-      ? (recall * rightIfKnown) / rightOverall
-      : (recall * (1 - rightIfKnown)) / (1 - rightOverall);
+    const joint = recall * (right ? rightIfKnown : 1 - rightIfKnown);
+    return Math.min(1, Math.max(0, joint / likelihood));
   });
 }
 

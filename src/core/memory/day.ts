@@ -1,7 +1,7 @@
 /**
  * Local days: whole days since 1970-01-01 by the calendar on the learner's wall. Memory counts in these, so
  * that an answer at 23:59 and the next at 00:01 are one day apart, and a day with a clock change is still one.
- * Calendar arithmetic on the Gregorian calendar with years starting in March (docs/sources.md [D1]).
+ * Calendar arithmetic on the Gregorian calendar with years starting in March (docs/sources.md [DAYS]).
  */
 
 const zones = new Map<string, Intl.DateTimeFormat>();

@@ -15,7 +15,7 @@ export interface Placed {
 
 const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
 
-/** Which entries belong to the longest run that never goes back; of equally long ones, the one found first. */
+/** Which entries belong to the longest run that never goes back; of equally long ones that with the earlier times. */
 function longestRise(values: readonly number[]): Set<number> {
   const before: number[] = [];
   /** tails[n]: the entry that ends the lowest run of n + 1. */

@@ -1,7 +1,7 @@
 /**
  * What is left of a memory after some days, and what an answer makes of it. ts-fsrs is used as a calculator
  * and known to this file alone: fuzz off, no steps, whole local days in, two outcomes only (recalled, or not),
- * default weights of the FSRS-6 model (docs/sources.md [F1]). Numbers the calculator would accept in silence
+ * default weights of the FSRS-6 model (docs/sources.md [FSRS-6]). Numbers the calculator would accept in silence
  * (NaN, part days, days that run backwards) are refused or clamped here. docs/spec/memory.md M2 to M4.
  */
 import { fsrs } from 'ts-fsrs';
