@@ -16,4 +16,15 @@ export const FAULTS = {
     '{element} no longer holds. Which ranges are lost, with the engine pulling? A range is lost when it does not drive or drives at another ratio.',
   'element-fails.row': 'The chart uses {element} in {ranges}.',
   'element-fails.reason': 'Lost without it: {ranges}.',
+
+  'family.element-stuck': 'Ranges when an element is stuck on',
+  'element-stuck.prompt':
+    '{element} is stuck on: it never lets go. What does each range do, with the engine pulling?',
+  'element-stuck.works': 'works as charted',
+  'element-stuck.other-ratio': 'drives at another ratio',
+  'element-stuck.tied-up': 'ties up',
+  'element-stuck.no-drive': 'does not drive',
+  'element-stuck.row': 'The chart uses {element} in {ranges}.',
+  'element-stuck.reason':
+    'One element more ties the train up, unless the shafts it joins can turn alike there.',
 } as const;

@@ -23,18 +23,17 @@ interface Setting {
   readonly lost: readonly Range[];
 }
 
-function settings(unit: Unit): Setting[] {
+/** Undefined where the element makes no question. */
+function settingOf(unit: Unit, element: string): Setting | undefined {
   const ranges = faultRanges(unit);
-  return unit.deck.train.elements
-    .map(({ id: element }) => {
-      const outcomes = new Map(
-        ranges.map((range) => [range, outcomeOf(unit, { kind: 'element-fails', element }, range)] as const),
-      );
-      const lost = ranges.filter((range) => outcomes.get(range)!.kind !== 'works');
-      return { element, ranges, outcomes, lost };
-    })
-    .filter(({ lost }) => lost.length > 0);
+  const outcomes = new Map(
+    ranges.map((range) => [range, outcomeOf(unit, { kind: 'element-fails', element }, range)] as const),
+  );
+  const lost = ranges.filter((range) => outcomes.get(range)!.kind !== 'works');
+  return lost.length > 0 ? { element, ranges, outcomes, lost } : undefined;
 }
+
+const elementIds = (unit: Unit): string[] => unit.deck.train.elements.map(({ id }) => id);
 
 /** One-ways that hold in a range when the element does not; none where the range never needed it. */
 const coverOf = (unit: Unit, element: string, range: Range): readonly string[] =>
@@ -58,9 +57,13 @@ export const elementFails: Family = {
   id: 'element-fails',
   level: 'reason',
   form: 'set',
-  facts: (unit) => settings(unit).map(({ element }) => failsFact(element)),
+  facts: (unit) =>
+    elementIds(unit)
+      .filter((element) => settingOf(unit, element))
+      .map(failsFact),
   pose(unit, fact) {
-    const setting = settings(unit).find(({ element }) => failsFact(element) === fact);
+    const asked = elementIds(unit).find((id) => failsFact(id) === fact);
+    const setting = asked === undefined ? undefined : settingOf(unit, asked);
     if (!setting) return undefined;
     const { element, ranges, outcomes, lost } = setting;
     const fault: Fault = { kind: 'element-fails', element };
@@ -74,7 +77,7 @@ export const elementFails: Family = {
       slipUp,
       fact,
     });
-    const columns = unit.deck.train.elements.map(({ id }) => id);
+    const columns = elementIds(unit);
     const place = columns.indexOf(element);
     const beside = [columns[place - 1], columns[place + 1]]
       .map((other) => ranges.filter((range) => other !== undefined && range.applied.includes(other)))

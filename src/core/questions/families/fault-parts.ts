@@ -38,17 +38,23 @@ export function outcomeInWords(unit: Unit, range: Range, outcome: Outcome): Phra
   });
 }
 
-/** The outcome of a fault on a range by the second route, from the raw deck: a state, or whose ratio it has. */
-export function recheck(unit: Unit, fault: Fault, range: string): 'works' | 'wrong-ratio' | Outcome['kind'] {
+/** The outcome of a fault on a range by the second route, from the raw deck; any other ratio is one kind. */
+export function recheck(unit: Unit, fault: Fault, range: string): Exclude<Outcome['kind'], 'becomes'> {
   const raw = unit.deck.train;
-  const { element } = fault;
-  const fails = fault.kind === 'element-fails';
-  const train: Train = fails ? { ...raw, elements: raw.elements.filter(({ id }) => id !== element) } : raw;
-  const isOneWay = (id: string) => raw.elements.some((other) => other.id === id && other.kind === 'one-way');
   const charted = rawApplied(unit, range);
-  const on = charted.filter((id) => !isOneWay(id) && id !== element);
-  const { state, ratio } = solveBySpeeds(train, fails || isOneWay(element) ? on : [...on, element]);
+  const isFaulty = ({ id }: { readonly id: string }) => id === fault.element;
+  const stuck = fault.kind === 'element-stuck';
+  const train: Train = {
+    ...raw,
+    elements: stuck
+      ? raw.elements.map((element) => (isFaulty(element) ? { ...element, kind: 'clutch' } : element))
+      : raw.elements.filter((element) => !isFaulty(element)),
+  };
+  const on = train.elements
+    .filter(({ id, kind }) => kind !== 'one-way' && (charted.includes(id) || (stuck && id === fault.element)))
+    .map(({ id }) => id);
+  const { state, ratio } = solveBySpeeds(train, on);
   if (state !== 'drives') return state === 'free' ? 'no-drive' : state;
   const own = solveSpeeds(raw, charted).ratio;
-  return own && ratio!.equals(own) ? 'works' : 'wrong-ratio';
+  return own && ratio?.equals(own) ? 'works' : 'other-ratio';
 }

@@ -3,6 +3,7 @@ import type { Family } from '../question.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
+import { elementStuck } from './element-stuck.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -25,5 +26,6 @@ export const FAMILIES: readonly Family[] = [
   solenoidElements,
   rangeSolenoids,
   elementFails,
+  elementStuck,
   elementStuck,
 ];
