@@ -22,7 +22,7 @@ export const GEARS = {
   'row-ratio.reason':
     'With the input at 1, {output} turns at {speed}, {way, select, backward {backward, against the input} other {the same way as the input}}: 1 ÷ {speed} gives a ratio of {ratio}.',
 
-  'gears.elements': '{elements}',
+  'gears.together': '{sum} + {element}',
 
   'family.shaft-speed': 'Speed of a shaft in between',
   'shaft-speed.prompt':
@@ -41,4 +41,31 @@ export const GEARS = {
     'Their ratios are {ratios}. The smaller the ratio, the faster the output; a minus is backward.',
   'ratio-order.detail':
     '{elements} (range {range}): per turn of the input the output turns {speed}, {way, select, backward {backward} other {forward}}.',
+
+  'gears.does-drive-as': '{elements}: drives as range {range}, at {ratio} : 1.',
+  'gears.does-drive': '{elements}: drives at {ratio} : 1, the ratio of no range.',
+  'gears.does-no-drive': '{elements}: does not drive, the speed of the output is not settled.',
+  'gears.does-output-held': '{elements}: holds the output still, but the input can turn.',
+  'gears.does-tied-up': '{elements}: ties up, the input cannot turn.',
+
+  'family.tie-ups': 'What ties the train up',
+  'tie-ups.prompt':
+    'Which of these, on together and nothing else, tie the train up, so that the input cannot turn?',
+  'tie-ups.row': 'Tied up: {combinations}.',
+  'tie-ups.reason':
+    'For these no speed of the input but 0 fits every gearset. Holding the output alone still lets the input turn.',
+  'tie-ups.proof': 'Try {elements} with the input turning.',
+  'tie-ups.input-held': 'So the input itself is held to the case.',
+
+  'family.neutral-drive': 'What would make neutral drive',
+  'neutral-drive.prompt':
+    '{count, plural, =0 {In {row}, nothing is on} one {In {row}, {elements} stays on} other {In {row}, {elements} stay on}}. Which elements, each coming on alone{count, plural, =0 {} other { beside that}}, would make it drive?',
+  'neutral-drive.row':
+    '{row} drives as soon as {count, plural, one {{elements} comes on} other {any one of {elements} comes on}}.',
+  'neutral-drive.free':
+    '{count, plural, =0 {With nothing on,} other {With {elements} alone,}} nothing settles the speed of the output, so no torque reaches it.',
+  'neutral-drive.output-held':
+    '{count, plural, =0 {With nothing on,} other {With {elements} alone,}} the output is held still while the input turns.',
+  'neutral-drive.tied-up':
+    '{count, plural, =0 {With nothing on,} other {With {elements} alone,}} the input cannot turn.',
 } as const;

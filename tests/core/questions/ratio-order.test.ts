@@ -45,7 +45,7 @@ describe('ratio-order, from the published ratios (tests/published)', () => {
     const { space, drawing } = ask(unit, ratioOrder, 1)!;
     const say = makeSay(unit.deck);
     const labels = space.form === 'order' ? space.items.map((item) => say(item.label)) : [];
-    for (const label of labels) expect(label).toMatch(/^[A-E] and [A-E]$/);
+    for (const label of labels) expect(label).toMatch(/^[A-E] \+ [A-E]$/);
     expect(drawing).toEqual({ kind: 'train', showTeeth: true });
   });
 

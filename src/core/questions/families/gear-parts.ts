@@ -108,6 +108,12 @@ export const stepsInWords = (unit: Unit, applied: readonly string[], steps: read
 export const workingInWords = (unit: Unit, range: Range, working: Working): Phrase[] =>
   stepsInWords(unit, range.applied, working.steps);
 
+/** "B2 + B3 + C2": elements that are on together. */
+export const together = (ids: readonly string[]): Phrase =>
+  ids
+    .map((id): Phrase => thing('element', id))
+    .reduce((sum, element) => say('gears.together', { sum, element }));
+
 /** forward: the way the input turns. */
 export const wayOf = (speed: Rational): 'forward' | 'backward' | 'still' =>
   speed.n === 0n ? 'still' : speed.compare(0n) > 0 ? 'forward' : 'backward';

@@ -5,8 +5,8 @@ import type { Range, Unit } from '../../unit/unit.ts';
 import { say, thing } from '../phrase.ts';
 import type { Answer, Family, Lure } from '../question.ts';
 import { floatOutput } from '../second-route.ts';
-import { distinctLures, elementNames, rawApplied } from './chart-parts.ts';
-import { decimalText, reckonableRanges, speedRefs, speedText, wayOf } from './gear-parts.ts';
+import { distinctLures, rawApplied } from './chart-parts.ts';
+import { decimalText, reckonableRanges, speedRefs, speedText, together, wayOf } from './gear-parts.ts';
 import { forwardLadder } from './shift-parts.ts';
 import { wrongSpeeds } from './wrong-rules.ts';
 
@@ -67,7 +67,7 @@ export const ratioOrder: Family = {
     };
     const place = (range: Range) => rational(-unit.ranges.findIndex((row) => row.id === range.id));
     const right = ranges.toSorted((a, b) => faster(outputOf(a), outputOf(b)));
-    const label = (range: Range) => say('gears.elements', { elements: elementNames(range.applied) });
+    const label = (range: Range) => together(range.applied);
     return {
       facts: [fact],
       uses: [...new Set(ranges.flatMap((range) => speedRefs(unit, range)))],
@@ -96,7 +96,7 @@ export const ratioOrder: Family = {
         more: right.map((range) =>
           say('ratio-order.detail', {
             range: thing('range', range.id),
-            elements: elementNames(range.applied),
+            elements: together(range.applied),
             speed: speedText(outputOf(range).abs()),
             way: wayOf(range.ratio),
           }),
