@@ -3,7 +3,7 @@ import type { Family } from '../question.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
-import { elementStuck } from './element-stuck.ts';
+import { neutralDrive } from './neutral-drive.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -13,6 +13,8 @@ import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
 import { solenoidElements } from './solenoid-elements.ts';
+import { tieUps } from './tie-ups.ts';
+import { unplugged } from './unplugged.ts';
 
 export const FAMILIES: readonly Family[] = [
   rangeElements,
@@ -23,9 +25,11 @@ export const FAMILIES: readonly Family[] = [
   rowRatio,
   ratioOrder,
   shaftSpeed,
+  tieUps,
+  neutralDrive,
   solenoidElements,
   rangeSolenoids,
   elementFails,
   elementStuck,
-  elementStuck,
+  unplugged,
 ];
