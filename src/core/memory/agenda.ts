@@ -46,13 +46,14 @@ export function shareOfUnseen(unseen: number, metToday: number, days: number): n
   return Math.max(0, Math.ceil((unseen + metToday) / days) - metToday);
 }
 
-/** Facts to ask today in order of want; a drill takes from the front what fits its minutes. */
+/** Facts to ask today in order of want, ties by seed; a drill takes from the front what fits its minutes. */
 export function agendaOf({ facts, memory, day, classDay, seed }: AgendaRequest): Wanted[] {
-  const wanted = facts.map((fact): Wanted => ({ fact, memory: memory.get(fact.id) }));
+  const shuffled = randomFrom(seedOf('agenda', seed, day)).shuffle(facts);
+  const wanted = shuffled.map((fact): Wanted => ({ fact, memory: memory.get(fact.id) }));
   const met = wanted.flatMap((entry) => (entry.memory ? [{ ...entry, memory: entry.memory }] : []));
   const unseen = wanted
     .filter((entry) => !entry.memory)
-    .toSorted((a, b) => rankOf(a.fact.level) - rankOf(b.fact.level));
+    .sort((a, b) => rankOf(a.fact.level) - rankOf(b.fact.level));
   const firstDay = met.reduce((first, entry) => Math.min(first, entry.memory.firstDay), day);
   const target = classDay ?? Math.max(firstDay + DEFAULT_DAYS, day + LEAST_DAYS_AHEAD);
   const afterClass = day > target;
@@ -61,19 +62,9 @@ export function agendaOf({ facts, memory, day, classDay, seed }: AgendaRequest):
   const days = afterClass ? UNSEEN_DAYS_AFTER_CLASS : spreadDays(firstDay, day, target);
   const share = shareOfUnseen(unseen.length, metToday, days);
 
-  const tie = new Map(
-    randomFrom(seedOf('agenda', seed, day))
-      .shuffle(met)
-      .map((entry, place) => [entry.fact.id, place]),
-  );
   const byRecall = met
     .map((entry) => ({ entry, recall: recallOn(entry.memory, day) }))
-    .sort(
-      (a, b) =>
-        a.recall - b.recall ||
-        a.entry.memory.stability - b.entry.memory.stability ||
-        tie.get(a.entry.fact.id)! - tie.get(b.entry.fact.id)!,
-    );
+    .sort((a, b) => a.recall - b.recall || a.entry.memory.stability - b.entry.memory.stability);
   const entriesOf = (ranked: typeof byRecall) => ranked.map(({ entry }) => entry);
   const rested = byRecall.filter(({ entry }) => entry.memory.lastDay < day);
   if (afterClass) {

@@ -8,7 +8,7 @@ import { ask } from '../questions/ask.ts';
 import { rankOf } from '../questions/facts.ts';
 import { FAMILIES } from '../questions/families/index.ts';
 import type { Family } from '../questions/question.ts';
-import { randomFrom, seedOf } from '../random.ts';
+import { type Random, randomFrom, seedOf } from '../random.ts';
 import type { Unit } from '../unit/unit.ts';
 import { type AgendaRequest, agendaOf, type Wanted } from './agenda.ts';
 import { UNSEEN_RECALL } from './credit.ts';
@@ -24,8 +24,8 @@ export interface DrillRequest extends AgendaRequest {
   readonly families?: readonly Family[];
 }
 
-/** A guess rate up to this is as good as none when families are compared. */
-const LOW_GUESS_RATE = 0.1;
+/** Added to guess rates before they are weighed, so that none wins outright. */
+const GUESS_FLOOR = 0.05;
 
 /** Seeds tried for a family before it is passed over. */
 const SEEDS_TRIED = 4;
@@ -50,26 +50,35 @@ function findSeed({ unit, seed, day }: DrillRequest, family: Family, fact: strin
 }
 
 /**
- * The family to ask a fact by. Levels rise: one above the fact's lowest for each day it was right. Among those
- * the least guessable, then the one used least in this drill; harder ones only where the others cannot ask.
+ * The family to ask a fact by. Levels rise: one above the fact's lowest for each day it was right; harder
+ * families only where the others cannot ask. Among those chance decides, for low guess rates and for families
+ * little used in this drill.
  */
 function chooseFamily(request: DrillRequest, { fact, memory }: Wanted, used: ReadonlyMap<string, number>) {
   const able = (request.families ?? FAMILIES).filter((family) => fact.families.includes(family.id));
   const reach = rankOf(fact.level) + (memory?.rightDays ?? 0);
-  const ordered = randomFrom(seedOf('families', request.seed, request.day, fact.id))
-    .shuffle(able)
-    .sort((a, b) => (used.get(a.id) ?? 0) - (used.get(b.id) ?? 0));
+  const random = randomFrom(seedOf('families', request.seed, request.day, fact.id));
   const within = (family: Family) => rankOf(family.level) <= reach;
-  for (const families of [ordered.filter(within), ordered.filter((family) => !within(family))]) {
-    let best: { family: Family; seed: number; guessRate: number } | undefined;
-    for (const family of families) {
-      const found = findSeed(request, family, fact.id);
-      if (found && (!best || found.guessRate < best.guessRate)) best = { family, ...found };
-      if (best && best.guessRate <= LOW_GUESS_RATE) break;
-    }
-    if (best) return best;
+  for (const families of [able.filter(within), able.filter((family) => !within(family))]) {
+    const found = families.flatMap((family) => {
+      const asking = findSeed(request, family, fact.id);
+      if (!asking) return [];
+      const weight = 1 / ((GUESS_FLOOR + asking.guessRate) * (1 + (used.get(family.id) ?? 0)));
+      return [{ family, seed: asking.seed, weight }];
+    });
+    if (found.length > 0) return pickWeighted(random, found);
   }
   return undefined;
+}
+
+/** One of them, each with a chance as its weight. */
+function pickWeighted<T extends { readonly weight: number }>(random: Random, choices: readonly T[]): T {
+  let left = random.unit() * choices.reduce((sum, choice) => sum + choice.weight, 0);
+  for (const choice of choices) {
+    left -= choice.weight;
+    if (left < 0) return choice;
+  }
+  return choices.at(-1)!;
 }
 
 /** Takes from the agenda what fits the minutes, a second try for each expected miss included. */
@@ -94,7 +103,7 @@ function choose(request: DrillRequest): Chosen[] {
   return chosen;
 }
 
-/** The block a new chart opens with: reading questions of one family, none when reading has begun before. */
+/** The block a new chart opens with, in the chart's order: reading questions, of one family where there are enough. */
 function openingOf({ facts, memory }: DrillRequest, chosen: readonly Chosen[]): Chosen[] {
   const readBefore = facts.some((fact) => fact.level === 'read' && memory.has(fact.id));
   if (readBefore) return [];
@@ -104,7 +113,10 @@ function openingOf({ facts, memory }: DrillRequest, chosen: readonly Chosen[]): 
   const most = [...counts].reduce((a, b) => (b[1] > a[1] ? b : a), ['', 0]);
   const ofOne = reading.filter(({ family }) => family.id === most[0]);
   const rest = reading.filter(({ family }) => family.id !== most[0]);
-  return [...ofOne, ...rest].slice(0, OPENING);
+  const place = new Map(facts.map((fact, index) => [fact.id, index]));
+  return [...ofOne, ...rest]
+    .slice(0, OPENING)
+    .sort((a, b) => place.get(a.item.fact)! - place.get(b.item.fact)!);
 }
 
 /** No family twice running where that can be: each time one of those with most left, but not the last one. */
