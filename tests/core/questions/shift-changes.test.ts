@@ -4,7 +4,7 @@ import { shiftChanges } from '../../../src/core/questions/families/shift-changes
 import { judge } from '../../../src/core/questions/judge.ts';
 import { makeUnit } from '../../../src/core/unit/unit.ts';
 import { deckOf, PUBLISHED } from '../../units.ts';
-import { describeRules } from './rules.ts';
+import { describeRules, withUnsure } from './rules.ts';
 
 const unitOf = (id: string) => makeUnit(deckOf(PUBLISHED.find((train) => train.id === id)!));
 const crossed = unitOf('four-range-two-crossed-sets');
@@ -50,6 +50,11 @@ describe('shift-changes, worked from the charts in tests/published', () => {
   test('facts are the steps of the forward ladder; a second row of the same ratio is not a step', () => {
     expect(shiftChanges.facts(ravigneaux)).toEqual(['shift:1>2', 'shift:2>3', 'shift:3>4']);
   });
+});
+
+test('a step with an unverified row is left out, and no longer step takes its place', () => {
+  const doubtful = makeUnit(withUnsure(crossed.deck, 'range:3'));
+  expect(shiftChanges.facts(doubtful)).toEqual(['shift:1>2']);
 });
 
 describeRules(shiftChanges);

@@ -17,10 +17,12 @@ export const rangeOptions = (ranges: readonly { readonly id: string }[]): Option
 
 export const setAnswer = (picks: readonly string[]): Answer => ({ form: 'set', picks });
 
-/** The rows printed just above and below; the chart's order is what the eye slips in. */
+/** The verified ones of the rows printed just above and below; the chart's order is what the eye slips in. */
 export function neighboursOf(unit: Unit, range: { readonly id: string }): Range[] {
   const place = unit.ranges.findIndex((row) => row.id === range.id);
-  return [unit.ranges[place - 1], unit.ranges[place + 1]].filter((row) => row !== undefined);
+  return [unit.ranges[place - 1], unit.ranges[place + 1]].filter(
+    (row) => row !== undefined && unit.sure(row.ref),
+  ) as Range[];
 }
 
 export const oneWayIds = (unit: Unit): string[] =>

@@ -23,7 +23,7 @@ const sharesWith = (a: Range, b: Range) => a.applied.some((id) => b.applied.incl
 function wrongRows(unit: Unit, range: Range): Lure[] {
   const others = sureRanges(unit).filter((row) => row.id !== range.id);
   const sharing = others.filter((row) => sharesWith(row, range));
-  const beside = neighboursOf(unit, range).filter((row) => others.includes(row));
+  const beside = neighboursOf(unit, range);
   const lure = (row: Range, slipUp: Lure['slipUp']): Lure => ({
     answer: { form: 'one', pick: row.id },
     slipUp,

@@ -35,9 +35,7 @@ function wrongRatios(unit: Unit, range: Range): { slipUp: SlipUp; value: Rationa
       .slice(0, 1)
       .flatMap(turned)
       .map((value) => ({ slipUp: 'first-set-only' as const, value })),
-    ...neighboursOf(unit, range)
-      .filter((row) => unit.sure(row.ref))
-      .map((row) => ({ slipUp: 'neighbour-range' as const, value: row.ratio })),
+    ...neighboursOf(unit, range).map((row) => ({ slipUp: 'neighbour-range' as const, value: row.ratio })),
   ];
 }
 

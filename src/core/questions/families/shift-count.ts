@@ -4,7 +4,7 @@ import type { Unit } from '../../unit/unit.ts';
 import { say, thing } from '../phrase.ts';
 import type { Answer, Family, Lure } from '../question.ts';
 import { distinctLures, elementNames, rawApplied } from './chart-parts.ts';
-import { elementsThat, forwardLadder, type Shift } from './shift-parts.ts';
+import { elementsThat, everyShift, forwardLadder, type Shift } from './shift-parts.ts';
 
 const FACT = 'skill:shift-count';
 const SHIFTS = 4;
@@ -14,12 +14,6 @@ const MOST_COUNTS = 6;
 type Rule = (shift: Shift) => number;
 
 const idOf = ({ from, to }: Shift) => `${from.id}>${to.id}`;
-
-/** Every two forward ranges, as the shift up. */
-function everyShift(unit: Unit): Shift[] {
-  const ladder = forwardLadder(unit);
-  return ladder.flatMap((from, place) => ladder.slice(place + 1).map((to) => ({ from, to })));
-}
 
 const changedIn = (unit: Unit, shift: Shift): string[] => [
   ...elementsThat(unit, 'goes-off', shift),
@@ -74,10 +68,10 @@ export const shiftCount: Family = {
       form: 'pair',
       pairs: Object.fromEntries(shifts.map((shift) => [idOf(shift), String(rule(shift))])),
     });
-    const rules: [Rule, Lure['slipUp']][] = [
+    const rules: (readonly [Rule, Lure['slipUp']])[] = [
       [comingOn, 'applied-only'],
       [touched, 'held-through-counted'],
-      [stepByStep, 'steps-added'],
+      ...(ladder.every((range) => unit.sure(range.ref)) ? [[stepByStep, 'steps-added'] as const] : []),
     ];
     const numbersOf = (some: readonly Rule[]) => [...new Set(some.flatMap((rule) => shifts.map(rule)))];
     const kept = rules.filter(

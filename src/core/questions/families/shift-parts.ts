@@ -1,6 +1,6 @@
 /** Shifts: pairs of forward ranges and what each element does between them. */
 import type { Range, Unit } from '../../unit/unit.ts';
-import { sameRow, sureRanges } from './chart-parts.ts';
+import { sameRow } from './chart-parts.ts';
 
 export interface Shift {
   readonly from: Range;
@@ -16,7 +16,7 @@ export type Change = (typeof CHANGES)[number];
  * braking, say) the first in the chart stands for both.
  */
 export function forwardLadder(unit: Unit): Range[] {
-  const forward = sureRanges(unit).filter((range) => range.ratio.compare(0n) > 0);
+  const forward = unit.ranges.filter((range) => range.ratio.compare(0n) > 0);
   return forward
     .filter(
       (range, place) =>
@@ -25,10 +25,23 @@ export function forwardLadder(unit: Unit): Range[] {
     .sort((a, b) => b.ratio.compare(a.ratio));
 }
 
-/** The shifts up to the next range. */
+const sureShift = (unit: Unit, { from, to }: Shift) => unit.sure(from.ref) && unit.sure(to.ref);
+
+/** The shifts up to the next range, both rows verified. */
 export function nextShifts(unit: Unit): Shift[] {
   const ladder = forwardLadder(unit);
-  return ladder.slice(1).map((to, place) => ({ from: ladder[place]!, to }));
+  return ladder
+    .slice(1)
+    .map((to, place) => ({ from: ladder[place]!, to }))
+    .filter((shift) => sureShift(unit, shift));
+}
+
+/** Every two verified forward ranges, as the shift up. */
+export function everyShift(unit: Unit): Shift[] {
+  const ladder = forwardLadder(unit);
+  return ladder
+    .flatMap((from, place) => ladder.slice(place + 1).map((to) => ({ from, to })))
+    .filter((shift) => sureShift(unit, shift));
 }
 
 export function changeOf(element: string, { from, to }: Shift): Change {
