@@ -1,0 +1,145 @@
+/** Which screen stands where, and what each needs: the chosen deck, its log, the drill under way. */
+import { lazy, Suspense, useState } from 'react';
+import { Route, Router, Switch, useLocation } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import type { Attempt } from '../core/memory/attempt.ts';
+import { type Drill, type DrillItem, isOver, startDrill } from '../core/memory/drill.ts';
+import { say as phrase } from '../core/questions/phrase.ts';
+import type { Unit } from '../core/unit/unit.ts';
+import { DrillScreen } from '../screens/drill/DrillScreen.tsx';
+import { EndScreen } from '../screens/drill/EndScreen.tsx';
+import { useServices } from '../screens/services.ts';
+import { TroubleNote } from '../screens/TroubleNote.tsx';
+import { TodayScreen } from '../screens/today/TodayScreen.tsx';
+import { useLoaded } from '../screens/use-loaded.ts';
+import type { Practice } from '../storage/rows.ts';
+import type { StoreTrouble } from '../storage/trouble.ts';
+import { Sheet } from '../ui/Sheet.tsx';
+import { openPractice } from './open-practice.ts';
+
+const UnitScreen = lazy(async () => ({
+  default: (await import('../screens/unit/UnitScreen.tsx')).UnitScreen,
+}));
+const DecksScreen = lazy(async () => ({
+  default: (await import('../screens/decks/DecksScreen.tsx')).DecksScreen,
+}));
+
+/** What the practice screens stand on. */
+export interface Opened {
+  readonly unit: Unit;
+  readonly attempts: readonly Attempt[];
+  readonly practice: Practice;
+  readonly drill: Drill | undefined;
+}
+
+function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => void }) {
+  const { store, now, newId, sayFor } = useServices();
+  const [path, go] = useLocation();
+  const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
+  const { unit, attempts, practice, drill } = opened;
+  const say = sayFor(unit);
+  const waiting = drill && !isOver(drill) ? drill : undefined;
+
+  const start = async (items: readonly DrillItem[]) => {
+    const { at, day } = now();
+    const begun = startDrill({ id: newId(), deck: unit.deck, day, minutes: practice.minutes, items, at });
+    const saved = await store.saveDraft(begun);
+    if (!saved.ok) return setTrouble(saved.error);
+    void store.askPersistence();
+    go('/drill');
+    reload();
+  };
+  const leave = (left: Drill) => {
+    go(isOver(left) ? '/done' : '/');
+    reload();
+  };
+  const close = async () => {
+    await store.endDrill();
+    go('/');
+    reload();
+  };
+
+  if (path === '/drill' && waiting)
+    return <DrillScreen key={waiting.id} unit={unit} say={say} stored={waiting} onLeave={leave} />;
+  if (path === '/done' && drill)
+    return (
+      <EndScreen
+        unit={unit}
+        say={say}
+        attempts={attempts.filter((attempt) => attempt.drill === drill.id)}
+        onClose={() => void close()}
+      />
+    );
+  return (
+    <>
+      {trouble && <TroubleNote trouble={trouble} say={say} />}
+      <TodayScreen
+        key={unit.deck.id}
+        unit={unit}
+        say={say}
+        attempts={attempts}
+        practice={practice}
+        waiting={waiting}
+        onStart={(items) => void start(items)}
+        onResume={() => go('/drill')}
+        onPractice={(changed) => void store.setPractice(unit.deck.id, changed).then(reload)}
+      />
+    </>
+  );
+}
+
+function Opening() {
+  const { sayFor } = useServices();
+  return <p className="sheet aside">{sayFor(null)(phrase('app.loading'))}</p>;
+}
+
+function Screens() {
+  const services = useServices();
+  const [version, setVersion] = useState(0);
+  const reload = () => setVersion((before) => before + 1);
+  const fresh = useLoaded(() => openPractice(services), String(version));
+  // What was open stays on the page while it is read again.
+  const [kept, setKept] = useState(fresh);
+  if (fresh && fresh !== kept) setKept(fresh);
+  const opened = fresh ?? kept;
+  if (!opened) return <Opening />;
+  if (!opened.ok) {
+    const say = services.sayFor(null);
+    return (
+      <Sheet top={<strong>Detent</strong>}>
+        <TroubleNote trouble={opened.error} say={say} />
+        <button type="button" className="button key" onClick={reload}>
+          {say(phrase('app.reload'))}
+        </button>
+      </Sheet>
+    );
+  }
+  const { value } = opened;
+  return (
+    <Suspense fallback={<Opening />}>
+      <Switch>
+        <Route path="/decks">
+          <DecksScreen inUse={value?.unit.deck.id} onChange={reload} />
+        </Route>
+        <Route path="/unit">
+          {value && <UnitScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route>
+          {value ? (
+            <PracticeScreens opened={value} reload={reload} />
+          ) : (
+            <DecksScreen inUse={undefined} onChange={reload} />
+          )}
+        </Route>
+      </Switch>
+    </Suspense>
+  );
+}
+
+export function App() {
+  return (
+    <Router hook={useHashLocation}>
+      <Screens />
+    </Router>
+  );
+}

@@ -1,0 +1,16 @@
+/** The decks that come with the program; tests hold that each passes every check. */
+const files = import.meta.glob<string>('../../decks/*.json', { query: '?raw', import: 'default' });
+
+export interface DemoDeck {
+  readonly id: string;
+  readonly revision: number;
+  readonly text: string;
+}
+
+export async function demoDecks(): Promise<DemoDeck[]> {
+  const texts = await Promise.all(Object.values(files).map((load) => load()));
+  return texts.map((text) => {
+    const { id, revision } = JSON.parse(text) as { id: string; revision: number };
+    return { id, revision, text };
+  });
+}

@@ -1,0 +1,34 @@
+/** The services of a real device. */
+import { localDay } from '../core/memory/day.ts';
+import type { Deck } from '../core/unit/deck.ts';
+import { makeUnit, type Unit } from '../core/unit/unit.ts';
+import type { Services } from '../screens/services.ts';
+import { openStore } from '../storage/store.ts';
+import { makeSay, type Say } from '../words/words.ts';
+
+export function deviceServices(): Services {
+  const units = new Map<string, Unit>();
+  const speakers = new WeakMap<object, Say>();
+  const nobody = {};
+  return {
+    store: openStore(),
+    now: () => {
+      const at = Date.now();
+      const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+      return { at, zone, day: localDay(at, zone) };
+    },
+    newId: () => crypto.randomUUID(),
+    unitOf: (deckText) => {
+      // Only decks that passed every check are stored, so the text is solved without checking it again.
+      const unit = units.get(deckText) ?? makeUnit(JSON.parse(deckText) as Deck);
+      units.set(deckText, unit);
+      return unit;
+    },
+    sayFor: (unit) => {
+      const key = unit ?? nobody;
+      const say = speakers.get(key) ?? makeSay(unit?.deck ?? null);
+      speakers.set(key, say);
+      return say;
+    },
+  };
+}

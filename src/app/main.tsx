@@ -1,0 +1,25 @@
+/** The entry: real store, real clock, real ids; the page; the worker that keeps it offline. */
+import '@fontsource/barlow-semi-condensed/latin-500.css';
+import '@fontsource/barlow-semi-condensed/latin-700.css';
+import '../ui/look.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { ServicesProvider } from '../screens/services.ts';
+import { App } from './App.tsx';
+import { Boundary } from './Boundary.tsx';
+import { deviceServices } from './device-services.ts';
+import { keepOffline } from './keep-offline.ts';
+
+const services = deviceServices();
+
+createRoot(document.getElementById('page')!).render(
+  <StrictMode>
+    <ServicesProvider value={services}>
+      <Boundary say={services.sayFor(null)}>
+        <App />
+      </Boundary>
+    </ServicesProvider>
+  </StrictMode>,
+);
+
+keepOffline();

@@ -1,0 +1,58 @@
+/**
+ * Opens what practice stands on: the chosen deck solved, its log, its settings, the drill under way. On a new
+ * device the demo decks are put into the store first.
+ */
+
+import type { Drill } from '../core/memory/drill.ts';
+import { questionOf } from '../core/questions/reopen.ts';
+import { pass, type Result } from '../core/result.ts';
+import type { Unit } from '../core/unit/unit.ts';
+import type { Services } from '../screens/services.ts';
+import type { StoreTrouble } from '../storage/trouble.ts';
+import type { Opened } from './App.tsx';
+import { demoDecks } from './demo-decks.ts';
+
+/** Undefined when there is no deck on the device. */
+export async function openPractice(services: Services): Promise<Result<Opened | undefined, StoreTrouble>> {
+  const { store } = services;
+  const [decks, chosen, drill] = await Promise.all([store.decks(), store.chosenDeck(), store.currentDrill()]);
+  if (!decks.ok) return decks;
+  if (!chosen.ok) return chosen;
+  if (!drill.ok) return drill;
+  if (decks.value.length === 0 && chosen.value === undefined) {
+    const first = await putDemoDecks(services);
+    return first.ok ? openPractice(services) : first;
+  }
+  const stored = decks.value.find((deck) => deck.id === chosen.value) ?? decks.value[0];
+  if (!stored) return pass(undefined);
+  const [log, practice] = await Promise.all([store.attemptsOf(stored.id), store.practiceOf(stored.id)]);
+  if (!log.ok) return log;
+  if (!practice.ok) return practice;
+  const unit = services.unitOf(stored.text);
+  return pass({
+    unit,
+    attempts: log.value.attempts,
+    practice: practice.value,
+    drill: drill.value && canGoOn(unit, drill.value) ? drill.value : undefined,
+  });
+}
+
+/** A drill of another deck or revision, or with a question this version cannot make again, is not gone on with. */
+function canGoOn(unit: Unit, drill: Drill): boolean {
+  const { id, revision } = unit.deck;
+  return (
+    drill.deck === id &&
+    drill.revision === revision &&
+    drill.items.slice(drill.index).every((item) => questionOf(unit, item) !== undefined)
+  );
+}
+
+/** The first demo deck is the chosen one. */
+async function putDemoDecks({ store, now }: Services): Promise<Result<void, StoreTrouble>> {
+  const decks = await demoDecks();
+  for (const deck of decks) {
+    const saved = await store.saveDeck({ ...deck, loadedAt: now().at });
+    if (!saved.ok) return saved;
+  }
+  return store.chooseDeck(decks[0]!.id);
+}

@@ -1,0 +1,165 @@
+/**
+ * The drill: one question at a time, from the drawing to the reason. Every tap is stored; the clock stands
+ * while the page is hidden; an answer and the drill's next state are stored together.
+ */
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { draftAttempt } from '../../core/memory/attempt.ts';
+import { answeringMs, type Drill, type DrillEvent, isOver, progress } from '../../core/memory/drill.ts';
+import { type Draft, emptyDraft, finishDraft } from '../../core/questions/draft.ts';
+import { judge } from '../../core/questions/judge.ts';
+import { say as phrase } from '../../core/questions/phrase.ts';
+import { questionOf } from '../../core/questions/reopen.ts';
+import type { Result } from '../../core/result.ts';
+import type { Unit } from '../../core/unit/unit.ts';
+import type { StoreTrouble } from '../../storage/trouble.ts';
+import { Sheet } from '../../ui/Sheet.tsx';
+import type { Say } from '../../words/words.ts';
+import { useServices } from '../services.ts';
+import { TroubleNote } from '../TroubleNote.tsx';
+import { QuestionView } from './QuestionView.tsx';
+
+interface Props {
+  readonly unit: Unit;
+  readonly say: Say;
+  /** As stored; its clock stands. */
+  readonly stored: Drill;
+  /** Called with the finished drill, or with the drill as it stands when stopped. */
+  readonly onLeave: (drill: Drill) => void;
+}
+
+const ENTER_KEEPS = new Set(['BUTTON', 'A', 'SUMMARY', 'SELECT', 'TEXTAREA']);
+
+/** Stops the clock while the page is hidden and starts it again when it is shown. */
+function useShownClock(onEvent: (kind: 'paused' | 'resumed') => void) {
+  const latest = useRef(onEvent);
+  latest.current = onEvent;
+  useEffect(() => {
+    const onChange = () => latest.current(document.hidden ? 'paused' : 'resumed');
+    document.addEventListener('visibilitychange', onChange);
+    return () => document.removeEventListener('visibilitychange', onChange);
+  }, []);
+}
+
+export function DrillScreen({ unit, say, stored, onLeave }: Props) {
+  const { store, now, newId } = useServices();
+  const [drill, setDrill] = useState(() => progress(stored, { kind: 'resumed', at: now().at }));
+  const item = drill.items[drill.index]!;
+  // A drill is only opened when each of its questions can be made (src/app/open-practice.ts).
+  const question = useMemo(() => questionOf(unit, item)!, [unit, item]);
+  const draft: Draft = drill.draft ?? emptyDraft(question.space);
+  const answer = finishDraft(question.space, draft);
+  const again = drill.items.slice(0, drill.index).some(({ fact }) => fact === item.fact);
+  const busy = useRef(false);
+  const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
+  const tell = useCallback(
+    (result: Result<unknown, StoreTrouble>) => setTrouble(result.ok ? null : result.error),
+    [],
+  );
+
+  const step = useCallback(
+    (event: DrillEvent) => {
+      const after = progress(drill, event);
+      setDrill(after);
+      void store.saveDraft(after).then(tell);
+    },
+    [drill, store, tell],
+  );
+
+  useShownClock((kind) => step({ kind, at: now().at }));
+
+  const check = async () => {
+    if (!answer || drill.verdict || busy.current) return;
+    busy.current = true;
+    const { at, zone } = now();
+    const verdict = judge(question, answer);
+    const after = progress(drill, { kind: 'checked', verdict, at });
+    const seconds = answeringMs(drill, at) / 1000;
+    const attempt = draftAttempt({
+      id: newId(),
+      question,
+      answer,
+      verdict,
+      seconds,
+      at,
+      zone,
+      drill: drill.id,
+    });
+    const recorded = await store.recordAttempt(attempt, after);
+    busy.current = false;
+    tell(recorded);
+    if (recorded.ok) setDrill(after);
+  };
+
+  const next = () => {
+    const after = progress(drill, { kind: 'next', at: now().at });
+    void store.saveDraft(after).then(tell);
+    if (isOver(after)) onLeave(after);
+    else setDrill(after);
+  };
+
+  const stop = () => {
+    const after = progress(drill, { kind: 'paused', at: now().at });
+    void store.saveDraft(after);
+    onLeave(after);
+  };
+
+  const onEnter = useRef<() => void>(() => {});
+  onEnter.current = drill.verdict ? next : () => void check();
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key !== 'Enter' || event.isComposing || event.repeat) return;
+      if (event.target instanceof HTMLElement && ENTER_KEEPS.has(event.target.tagName)) return;
+      event.preventDefault();
+      onEnter.current();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+
+  const place = drill.index + 1;
+  const count = drill.items.length;
+  return (
+    <Sheet
+      className="drill"
+      top={
+        <>
+          <label className="drill-place">
+            <span>{say(phrase('drill.place', { place, count }))}</span>
+            <progress className="progress" max={count} value={drill.index + (drill.verdict ? 1 : 0)} />
+          </label>
+          <button type="button" className="button plain" onClick={stop}>
+            {say(phrase('drill.stop'))}
+          </button>
+        </>
+      }
+    >
+      <QuestionView
+        key={`${drill.id}/${drill.index}`}
+        question={question}
+        unit={unit}
+        say={say}
+        draft={draft}
+        verdict={drill.verdict}
+        again={again}
+        onChange={(changed) => step({ kind: 'draft-changed', draft: changed, at: now().at })}
+      />
+      <div className="drill-foot">
+        {trouble && <TroubleNote trouble={trouble} say={say} />}
+        {drill.verdict ? (
+          <button type="button" className="button key" onClick={next}>
+            {say(phrase(place === count ? 'drill.finish' : 'drill.next'))}
+          </button>
+        ) : (
+          <button
+            type="button"
+            className="button key"
+            aria-disabled={answer === null}
+            onClick={() => void check()}
+          >
+            {say(phrase(answer ? 'drill.check' : 'drill.check-waiting'))}
+          </button>
+        )}
+      </div>
+    </Sheet>
+  );
+}

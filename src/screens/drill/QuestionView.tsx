@@ -1,0 +1,103 @@
+/** One question on the page: cautions, prompt, drawing, answer space; after Check the verdict and the reason. */
+import { useEffect, useRef } from 'react';
+import type { Draft } from '../../core/questions/draft.ts';
+import type { Verdict } from '../../core/questions/judge.ts';
+import { say as phrase } from '../../core/questions/phrase.ts';
+import type { Question } from '../../core/questions/question.ts';
+import type { Unit } from '../../core/unit/unit.ts';
+import { AnswerForm } from '../../ui/answers/AnswerForm.tsx';
+import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
+import type { Say } from '../../words/words.ts';
+
+interface Props {
+  readonly question: Question;
+  readonly unit: Unit;
+  readonly say: Say;
+  readonly draft: Draft;
+  readonly onChange: (draft: Draft) => void;
+  /** Null until the answer is checked. */
+  readonly verdict: Verdict | null;
+  /** True when the fact slipped earlier in this drill and is asked once more. */
+  readonly again: boolean;
+}
+
+/** "kestrel-7 r3 row-ratio range:4/ratio 17": enough to open the very same question again. */
+const referenceOf = ({ deck, family, fact, seed }: Question) =>
+  `${deck.id} r${deck.revision} ${family} ${fact} ${seed}`;
+
+function VerdictView({ question, verdict, say }: { question: Question; verdict: Verdict; say: Say }) {
+  const told = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    told.current?.focus({ preventScroll: true });
+    told.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
+  return (
+    <div className={`verdict ${verdict.right ? 'right' : 'wrong'}`} ref={told} role="status" tabIndex={-1}>
+      <strong>{say(phrase(verdict.right ? 'result.right' : 'result.wrong'))}</strong>
+      {!verdict.right && verdict.slipUps.length === 0 && <p>{say(phrase('result.other'))}</p>}
+      {verdict.slipUps.map((slipUp) => (
+        <p key={slipUp}>{say(phrase(`slip-up.${slipUp}`))}</p>
+      ))}
+      <p>{say(question.explanation.row)}</p>
+      <p>{say(question.explanation.reason)}</p>
+    </div>
+  );
+}
+
+export function QuestionView({ question, unit, say, draft, onChange, verdict, again }: Props) {
+  const { explanation } = question;
+  const prompt = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    window.scrollTo?.(0, 0);
+    prompt.current?.focus({ preventScroll: true });
+  }, []);
+  const drawing = verdict ? (explanation.drawing ?? question.drawing) : question.drawing;
+  return (
+    <div className="drill-question">
+      <div className="drill-answer">
+        {question.cautions.length > 0 && (
+          <div className="caution" role="note">
+            <strong>{say(phrase('drill.caution'))}</strong>
+            {question.cautions.map((caution) => (
+              <p key={caution}>{caution}</p>
+            ))}
+            <p className="aside">{say(phrase('drill.caution-defer'))}</p>
+          </div>
+        )}
+        <h1 className="prompt" ref={prompt} tabIndex={-1}>
+          {say(question.prompt)}
+        </h1>
+        {again && <p className="aside">{say(phrase('drill.again'))}</p>}
+        {drawing && <DrawingView drawing={drawing} unit={unit} say={say} />}
+      </div>
+      <div className="drill-answer">
+        {verdict && <VerdictView question={question} verdict={verdict} say={say} />}
+        <AnswerForm
+          space={question.space}
+          draft={draft}
+          onChange={onChange}
+          say={say}
+          right={verdict ? question.answers[0] : undefined}
+        />
+        {verdict && (
+          <div>
+            <details>
+              <summary>{say(phrase('result.more'))}</summary>
+              <ol className="steps">
+                {explanation.more
+                  .map((step) => say(step))
+                  .map((sentence) => (
+                    <li key={sentence}>{sentence}</li>
+                  ))}
+              </ol>
+            </details>
+            <details>
+              <summary>{say(phrase('result.wrong-data'))}</summary>
+              <p>{say(phrase('result.wrong-data-note', { reference: referenceOf(question) }))}</p>
+            </details>
+          </div>
+        )}
+      </div>
+    </div>
+  );
+}

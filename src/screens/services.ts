@@ -1,0 +1,34 @@
+/** What screens reach the world through: the store, the clock, fresh ids. src/app gives the real ones. */
+import { createContext, useContext } from 'react';
+import type { Unit } from '../core/unit/unit.ts';
+import type { Store } from '../storage/store.ts';
+import type { Say } from '../words/words.ts';
+
+export interface Moment {
+  /** Milliseconds since 1970-01-01 UTC. */
+  readonly at: number;
+  /** Whole local days since 1970-01-01. */
+  readonly day: number;
+  /** IANA time zone. */
+  readonly zone: string;
+}
+
+export interface Services {
+  readonly store: Store;
+  now(): Moment;
+  newId(): string;
+  /** The unit of a stored deck; solved once and kept. */
+  unitOf(deckText: string): Unit;
+  /** A speaker with the deck's own names. */
+  sayFor(unit: Unit | null): Say;
+}
+
+const ServicesContext = createContext<Services | null>(null);
+
+export const ServicesProvider = ServicesContext.Provider;
+
+export function useServices(): Services {
+  const services = useContext(ServicesContext);
+  if (!services) throw new Error('a screen outside its services');
+  return services;
+}
