@@ -20,4 +20,18 @@ export const SOLENOIDS = {
   'family.range-solenoids': 'Solenoid currents for a range',
   'range-solenoids.prompt':
     'Range {range} is commanded, and its row is shown. Which solenoids carry current?',
+
+  'family.unplugged': 'The unplugged unit',
+  'unplugged.prompt':
+    'The connector is off, so no solenoid has current. Lever in {position}. What does the unit do, with the engine running?',
+  'unplugged.range': 'drives in range {range}',
+  'unplugged.no-drive': 'drives in no range',
+  'unplugged.tied-up': 'ties up',
+  'unplugged.output-held': 'holds the output still',
+  'unplugged.other-ratio': 'drives at the ratio of no range',
+  'unplugged.row': 'Unplugged, in {position}, there is pressure at {elements}.',
+  'unplugged.row-none': 'Unplugged, in {position}, no element has pressure.',
+  'unplugged.reason': 'So the unit {does}.',
+  'unplugged.by-hand': 'In {position} the manual valve feeds {elements} by hand.',
+  'unplugged.cut': 'In {position} the manual valve cuts the feed of {elements}.',
 } as const;

@@ -24,8 +24,7 @@ interface Setting {
 }
 
 /** Undefined where the element makes no question. */
-function settingOf(unit: Unit, element: string): Setting | undefined {
-  const ranges = faultRanges(unit);
+function settingOf(unit: Unit, ranges: readonly Range[], element: string): Setting | undefined {
   const outcomes = new Map(
     ranges.map((range) => [range, outcomeOf(unit, { kind: 'element-fails', element }, range)] as const),
   );
@@ -57,13 +56,15 @@ export const elementFails: Family = {
   id: 'element-fails',
   level: 'reason',
   form: 'set',
-  facts: (unit) =>
-    elementIds(unit)
-      .filter((element) => settingOf(unit, element))
-      .map(failsFact),
+  facts(unit) {
+    const ranges = faultRanges(unit);
+    return elementIds(unit)
+      .filter((element) => settingOf(unit, ranges, element))
+      .map(failsFact);
+  },
   pose(unit, fact) {
     const asked = elementIds(unit).find((id) => failsFact(id) === fact);
-    const setting = asked === undefined ? undefined : settingOf(unit, asked);
+    const setting = asked === undefined ? undefined : settingOf(unit, faultRanges(unit), asked);
     if (!setting) return undefined;
     const { element, ranges, outcomes, lost } = setting;
     const fault: Fault = { kind: 'element-fails', element };

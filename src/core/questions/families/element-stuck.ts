@@ -29,8 +29,12 @@ function resultOf({ kind }: Outcome): Result {
 }
 
 /** Outcome by range; undefined where the element makes no question. */
-function outcomesOf(unit: Unit, element: string): ReadonlyMap<Range, Outcome> | undefined {
-  const outcomes = faultRanges(unit)
+function outcomesOf(
+  unit: Unit,
+  ranges: readonly Range[],
+  element: string,
+): ReadonlyMap<Range, Outcome> | undefined {
+  const outcomes = ranges
     .map((range) => [range, outcomeOf(unit, { kind: 'element-stuck', element }, range)] as const)
     .filter(([, outcome]) => outcome.kind !== 'output-held');
   const matters =
@@ -43,13 +47,15 @@ export const elementStuck: Family = {
   id: 'element-stuck',
   level: 'reason',
   form: 'pair',
-  facts: (unit) =>
-    frictionIds(unit)
-      .filter((element) => outcomesOf(unit, element))
-      .map(stuckFact),
+  facts(unit) {
+    const ranges = faultRanges(unit);
+    return frictionIds(unit)
+      .filter((element) => outcomesOf(unit, ranges, element))
+      .map(stuckFact);
+  },
   pose(unit, fact, random) {
     const element = frictionIds(unit).find((id) => stuckFact(id) === fact);
-    const outcomes = element === undefined ? undefined : outcomesOf(unit, element);
+    const outcomes = element === undefined ? undefined : outcomesOf(unit, faultRanges(unit), element);
     if (element === undefined || !outcomes) return undefined;
     const fault: Fault = { kind: 'element-stuck', element };
     const uses = (range: Range) => range.applied.includes(element);

@@ -15,6 +15,7 @@ import { shiftCount } from './shift-count.ts';
 import { solenoidElements } from './solenoid-elements.ts';
 import { tieUps } from './tie-ups.ts';
 import { unplugged } from './unplugged.ts';
+import { unplugged } from './unplugged.ts';
 
 export const FAMILIES: readonly Family[] = [
   rangeElements,
@@ -31,5 +32,6 @@ export const FAMILIES: readonly Family[] = [
   rangeSolenoids,
   elementFails,
   elementStuck,
+  unplugged,
   unplugged,
 ];
