@@ -61,7 +61,7 @@ export const GEARS = {
   'neutral-drive.prompt':
     '{count, plural, =0 {In {row}, nothing is on} one {In {row}, {elements} stays on} other {In {row}, {elements} stay on}}. Which elements, each coming on alone{count, plural, =0 {} other { beside that}}, would make it drive?',
   'neutral-drive.row':
-    '{row} drives as soon as {count, plural, one {{elements} comes on} other {any one of {elements} comes on}}.',
+    'As soon as {count, plural, one {{elements} comes} other {any one of {elements} comes}} on, {row} drives.',
   'neutral-drive.free':
     '{count, plural, =0 {With nothing on,} other {With {elements} alone,}} nothing settles the speed of the output, so no torque reaches it.',
   'neutral-drive.output-held':

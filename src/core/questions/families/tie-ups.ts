@@ -1,6 +1,6 @@
 /**
  * Which combinations of elements tie the train up, so that the input cannot turn? Combinations of as many
- * elements as a range uses, and of one more, each judged on its own by the solver.
+ * elements as a range uses, of one more and (where two are left) of one fewer, each judged on its own.
  */
 import { behaviourOf } from '../../faults/behaviour.ts';
 import { solveSpeeds } from '../../gears/solve.ts';
@@ -54,7 +54,8 @@ function everyCombination(unit: Unit): Combination[] {
   const rows = rowsOf(unit);
   const charted = new Set(rows.map((row) => row.join('+')));
   const size = usualSize(rows);
-  return [size, size + 1].flatMap((count) =>
+  const counts = size > 2 ? [size - 1, size, size + 1] : [size, size + 1];
+  return counts.flatMap((count) =>
     combinations(frictionIds(unit), count).map((elements) => {
       const id = elements.join('+');
       return { id, elements, charted: charted.has(id) };
@@ -76,12 +77,12 @@ function draw(unit: Unit, random: Random): { options: Combination[]; tied: Combi
   const tiedWanted = random.int(1, 3);
   const room: Record<Kind, number> = { tied: tiedWanted, charted: MOST_OF_A_KIND, other: MOST_OF_A_KIND };
   const taken: Record<Kind, Combination[]> = { tied: [], charted: [], other: [] };
-  const size = Math.min(...all.map(({ elements }) => elements.length));
+  const size = usualSize(rowsOf(unit));
   const shuffled = random.shuffle(all);
   const usual = shuffled.filter(({ elements }) => elements.length === size);
-  const larger = shuffled.filter(({ elements }) => elements.length > size);
+  const unusual = shuffled.filter(({ elements }) => elements.length !== size);
   // mostly the usual number first: nearly all larger ones tie up, which is soon learnt
-  const order = random.int(0, 2) === 0 ? [...larger, ...usual] : [...usual, ...larger];
+  const order = random.int(0, 2) === 0 ? [...unusual, ...usual] : [...usual, ...unusual];
   for (const combination of order) {
     const kind = kindOf(unit, combination);
     if (kind && taken[kind].length < room[kind]) taken[kind].push(combination);
