@@ -15,7 +15,6 @@ import { shiftCount } from './shift-count.ts';
 import { solenoidElements } from './solenoid-elements.ts';
 import { tieUps } from './tie-ups.ts';
 import { unplugged } from './unplugged.ts';
-import { unplugged } from './unplugged.ts';
 
 export const FAMILIES: readonly Family[] = [
   rangeElements,
@@ -32,6 +31,5 @@ export const FAMILIES: readonly Family[] = [
   rangeSolenoids,
   elementFails,
   elementStuck,
-  unplugged,
   unplugged,
 ];
