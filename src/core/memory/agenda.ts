@@ -1,7 +1,7 @@
 /**
  * Which facts want to be asked today, most wanted first. Facts never asked are spread over the first half of
- * the days to class; the rest of the time goes to the lowest recall first; time left over goes to further
- * unseen facts. After class a fact is asked once its recall has fallen to 0.9, so that gaps grow by themselves.
+ * the days to class; the rest of the time, at least every third question, goes to the lowest recall first; time
+ * left over goes to further unseen facts. After class a fact is asked once its recall has fallen to 0.9, so that gaps grow by themselves.
  * A rule that needs no solver (docs/sources.md [SPREAD]). docs/spec/memory.md M18 to M23.
  */
 import { type Fact, rankOf } from '../questions/facts.ts';
@@ -71,6 +71,10 @@ export function agendaOf({ facts, memory, day, classDay, seed }: AgendaRequest):
     const faded = rested.filter(({ recall }) => recall <= KEEP_ALIVE_RECALL);
     return [...unseen.slice(0, share), ...entriesOf(faded)];
   }
+  // Two unseen, one met: where minutes are short, what was missed yesterday still has its turn.
+  const shared = unseen.slice(0, share);
+  const waiting = entriesOf(rested);
+  const interleaved = shared.flatMap((entry, i) => [entry, ...(i % 2 === 1 ? waiting.splice(0, 1) : [])]);
   const lastMinute = target - day <= 1 ? byRecall.filter(({ entry }) => entry.memory.lastDay >= day) : [];
-  return [...unseen.slice(0, share), ...entriesOf(rested), ...unseen.slice(share), ...entriesOf(lastMinute)];
+  return [...interleaved, ...waiting, ...unseen.slice(share), ...entriesOf(lastMinute)];
 }

@@ -89,12 +89,12 @@ describe('M19 to M21 the order of want', () => {
   ]);
   const facts = [...['strong', 'weak', 'today', 'middling'].map((id) => aFact(id)), ...someFacts(30)];
 
-  test('today’s share of unseen, then lowest recall first, then the other unseen; none asked today', () => {
+  test('today’s share of unseen with every third question for the lowest recall, the other met, the other unseen', () => {
     // The first answer was two days ago, class is in 20: 9 of the 11 days of the first half are left.
     const order = agenda({ facts, memory });
-    const met = ['weak', 'middling', 'strong'];
-    expect(order.slice(4, 7)).toEqual(met);
-    expect(order.filter((id) => !met.includes(id))).toHaveLength(30);
+    const kinds = order.map((id) => (id.startsWith('f') ? 'unseen' : id));
+    expect(kinds.slice(0, 7)).toEqual(['unseen', 'unseen', 'weak', 'unseen', 'unseen', 'middling', 'strong']);
+    expect(kinds.slice(7)).toEqual(Array.from({ length: 26 }, () => 'unseen'));
     expect(order).not.toContain('today');
   });
 
@@ -156,10 +156,14 @@ describe('M22 after class', () => {
 });
 
 describe('M23 no class date', () => {
+  /** Unseen facts that come before the last of many met ones. */
   const share = (unseen: number, day: number) => {
-    const memory = new Map([['seen', aMemory({ firstDay: DAY, lastDay: DAY })]]);
-    const order = agenda({ facts: [...someFacts(unseen), aFact('seen')], memory, day, classDay: null });
-    return order.indexOf('seen');
+    const met = Array.from({ length: 60 }, (_, i) => `met${i}`);
+    const memory = new Map(met.map((id) => [id, aMemory({ firstDay: DAY, lastDay: DAY })]));
+    const facts = [...someFacts(unseen), ...met.map((id) => aFact(id))];
+    const order = agenda({ facts, memory, day, classDay: null });
+    const last = order.findLastIndex((id) => id.startsWith('met'));
+    return order.slice(0, last).filter((id) => !id.startsWith('met')).length;
   };
 
   test('unseen facts are spread over 11 days from the first answer', () => {
