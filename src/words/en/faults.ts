@@ -27,4 +27,23 @@ export const FAULTS = {
   'element-stuck.row': 'The chart uses {element} in {ranges}.',
   'element-stuck.reason':
     'One element more ties the train up, unless the shafts it joins can turn alike there.',
+
+  'family.actual-range': 'The range the speeds show',
+  'actual-range.prompt':
+    'Range {commanded} is commanded. The scan tool reads {input} rpm at the input and {output} rpm at the output, both steady. Which range is the unit really in?',
+  'actual-range.row': '{input} ÷ {output} = {seen}.',
+  'actual-range.reason':
+    'That is the ratio of range {range} ({ratio} : 1), not of the commanded range {commanded} ({commandedRatio} : 1).',
+  'actual-range.reason-commanded': 'That is the ratio of range {range} ({ratio} : 1), the one commanded.',
+  'actual-range.line': 'Range {range}: {output} × {ratio} = {expected} rpm at the input.',
+
+  'family.slip-speed': 'Slip from two speeds',
+  'slip-speed.prompt-rpm':
+    'Range {range} is commanded, ratio {ratio} : 1. The scan tool reads {input} rpm at the input and {output} rpm at the output. By how many rpm does the unit slip? Within {tolerance} rpm is right.',
+  'slip-speed.prompt-share':
+    'Range {range} is commanded, ratio {ratio} : 1. The scan tool reads {input} rpm at the input and {output} rpm at the output. How much does the unit slip, in percent of the input speed? Within {tolerance} is right.',
+  'slip-speed.row': 'With no slip the input turns at {output} × {ratio} = {expected} rpm.',
+  'slip-speed.reason': 'Slip is what is left of the input speed: {input} − {expected} = {slip} rpm.',
+  'slip-speed.share': '{slip} ÷ {input} = {share} % of the input speed.',
+  'slip-speed.not-another': '{input} ÷ {output} = {seen}, the ratio of no other range.',
 } as const;

@@ -1,5 +1,6 @@
 /** Every family, by subject. Adding one: a file, its test, a line here, its words (docs/families.md). */
 import type { Family } from '../question.ts';
+import { actualRange } from './actual-range.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
@@ -12,6 +13,7 @@ import { rowRatio } from './row-ratio.ts';
 import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
+import { slipSpeed } from './slip-speed.ts';
 import { solenoidElements } from './solenoid-elements.ts';
 import { tieUps } from './tie-ups.ts';
 import { unplugged } from './unplugged.ts';
@@ -32,4 +34,6 @@ export const FAMILIES: readonly Family[] = [
   elementFails,
   elementStuck,
   unplugged,
+  actualRange,
+  slipSpeed,
 ];
