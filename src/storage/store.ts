@@ -42,6 +42,7 @@ export interface Store {
    * there already is given back as it is, and the drill is saved.
    */
   recordAttempt(attempt: AttemptDraft, drillAfter: Drill): Told<Attempt>;
+  /** In the order of their times. */
   attemptsOf(deck: string): Told<Log>;
 
   /** Saves the drill under way; another one under way is replaced. */
@@ -170,7 +171,7 @@ export function openStore(name = 'detent'): Store {
     attemptsOf: (deck) =>
       tell(async () => {
         const rows = await db.attempts.where('deck').equals(deck).toArray();
-        const attempts = readRows(rows, attemptRow);
+        const attempts = readRows(rows, attemptRow).sort((a, b) => a.at - b.at || a.sequence - b.sequence);
         return { attempts, unreadable: rows.length - attempts.length };
       }),
     saveDraft: (drill) => tell(() => db.transaction('rw', db.drills, () => putDrill(drill))),

@@ -35,6 +35,7 @@ const CODES: Readonly<Record<string, StoreTroubleCode>> = {
   [Dexie.errnames.InvalidState]: 'unavailable',
   [Dexie.errnames.Unknown]: 'unavailable',
   [Dexie.errnames.Timeout]: 'unavailable',
+  [Dexie.errnames.Abort]: 'unavailable',
   SecurityError: 'unavailable',
 };
 

@@ -109,6 +109,19 @@ describe('an answer is one transaction', () => {
     expect(new Set(attempts.map((attempt) => attempt.device)).size).toBe(1);
   });
 
+  test('the log comes in the order of its times, whatever the ids; each deck has its own', async () => {
+    const store = open(freshName());
+    for (const [id, at] of [
+      ['c', 10],
+      ['a', 20],
+      ['b', 30],
+    ] as const)
+      await must(store.recordAttempt(draft(id, { at }), aDrill()));
+    await must(store.recordAttempt(draft('d', { deck: 'other' }), aDrill()));
+    const { attempts } = await must(store.attemptsOf('demo'));
+    expect(attempts.map((attempt) => attempt.id)).toEqual(['c', 'a', 'b']);
+  });
+
   test('M1 what is no attempt is refused before it reaches the log', async () => {
     const store = open(freshName());
     await expect(store.recordAttempt(draft('a', { seconds: Number.NaN }), aDrill())).rejects.toThrow();
