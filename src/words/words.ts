@@ -8,7 +8,10 @@ export type Say = (phrase: Phrase) => string;
 
 const CATALOGUES: Readonly<Record<string, Readonly<Record<string, string>>>> = { en: EN };
 
-/** What the deck calls a thing: its name, else its id. */
+/** Kinds whose id is printed on charts and drawings, so that it stands beside the name: "low brake B1". */
+const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid'];
+
+/** What the deck calls a thing: its name, with the id where drawings show that; else the id. */
 export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
   const among: Record<ThingKind, readonly Named[] | undefined> = {
     element: deck.train.elements,
@@ -19,7 +22,9 @@ export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
     position: deck.lever?.positions,
     sensor: deck.sensors,
   };
-  return among[kind]?.find((record) => record.id === id)?.name ?? id;
+  const name = among[kind]?.find((record) => record.id === id)?.name;
+  if (name === undefined) return id;
+  return LABELLED.includes(kind) && !name.includes(id) ? `${name} ${id}` : name;
 }
 
 /** A speaker for one locale; with a deck it knows the deck's names. A missing message throws: tests find it. */

@@ -18,7 +18,7 @@ function ProvenanceNote({ of, unit, say }: { of: Provenance; unit: Unit; say: Sa
     source && say(phrase('unit.source', { title: source.title })),
     of.note,
   ].filter(Boolean);
-  return parts.length > 0 ? <span className="aside"> ({parts.join('; ')})</span> : null;
+  return parts.length > 0 ? <span className="provenance">{parts.join('; ')}</span> : null;
 }
 
 function Elements({ unit, say }: { unit: Unit; say: Say }) {
@@ -33,7 +33,7 @@ function Elements({ unit, say }: { unit: Unit; say: Say }) {
             <tr key={element.id}>
               <th scope="row">{element.id}</th>
               <td>
-                {element.name && <strong>{element.name}: </strong>}
+                {element.name && <strong>{element.name} </strong>}
                 {say(phrase(key, { first: thing('shaft', first), second: thing('shaft', second) }))}
                 <ProvenanceNote of={element} unit={unit} say={say} />
               </td>
@@ -57,7 +57,7 @@ function Solenoids({ unit, say }: { unit: Unit; say: Say }) {
           <tr key={solenoid.id}>
             <th scope="row">{solenoid.id}</th>
             <td>
-              {solenoid.name && <strong>{solenoid.name}: </strong>}
+              {solenoid.name && <strong>{solenoid.name} </strong>}
               {say(phrase('unit.feeds', { what: solenoid.feeds.map(feed) }))},{' '}
               {say(phrase(`unit.unplugged.${solenoid.whenUnplugged}`))}
               <ProvenanceNote of={solenoid} unit={unit} say={say} />

@@ -24,7 +24,7 @@ function AnswerRow({ label, options, picked, right, onPick, say }: RowProps) {
   return (
     <fieldset className={`answer answer-row ${stacked ? 'stacked' : ''}`}>
       <legend>{label}</legend>
-      <div className="choices">
+      <div className={`choices of-${options.length}`}>
         {options.map((option, index) => (
           <Choice
             key={option.id}

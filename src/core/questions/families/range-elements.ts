@@ -22,7 +22,8 @@ export const rangeElements: Family = {
     const range = sureRanges(unit).find((candidate) => rangeFact(candidate.id) === fact);
     if (!range) return undefined;
     const raw = unit.deck.chart.ranges.find((row) => row.id === range.id)!;
-    const lures: Lure[] = neighboursOf(unit, range).map((row) => ({
+    const neighbours = neighboursOf(unit, range);
+    const lures: Lure[] = neighbours.map((row) => ({
       answer: setAnswer(row.applied),
       slipUp: 'neighbour-range',
       fact,
@@ -34,7 +35,12 @@ export const rangeElements: Family = {
       facts: [fact],
       uses: [range.ref],
       prompt: say('range-elements.prompt', { range: thing('range', range.id) }),
-      drawing: { kind: 'chart', hiddenRows: [range.id], litRows: [range.id] },
+      drawing: {
+        kind: 'chart',
+        hiddenRows: [range.id],
+        litRows: [range.id],
+        rows: unit.ranges.filter((row) => row === range || neighbours.includes(row)).map((row) => row.id),
+      },
       space: { form: 'set', options: elementOptions(unit) },
       answers: [setAnswer(range.applied)],
       lures,
