@@ -1,0 +1,65 @@
+/**
+ * `npm run bench`: every suite, one table. Fails when a subject is not as many times faster than a baseline
+ * as the suite says. To add a suite, export it from a *.bench.ts and name it here.
+ */
+import { Bench } from 'tinybench';
+import { solver } from './solver.bench.ts';
+import type { Suite } from './suite.ts';
+
+const SUITES: readonly Suite[] = [...solver];
+
+interface Line {
+  readonly name: string;
+  readonly micros: string;
+  readonly times: string;
+  readonly verdict: string;
+}
+
+const formatMicros = (micros: number) => (micros < 10 ? micros.toFixed(2) : micros.toFixed(1));
+
+/** Medians, in microseconds for one unit of work. */
+async function measure(suite: Suite): Promise<Map<string, number>> {
+  const bench = new Bench({ time: 800, warmupTime: 300 });
+  for (const { name, run } of [suite.subject, ...suite.baselines]) bench.add(name, run);
+  const tasks = await bench.run();
+  return new Map(
+    tasks.map(({ name, result }) => {
+      if (!('latency' in result)) throw new Error(`${suite.title}, ${name}: ${result.state}`);
+      return [name, (result.latency.p50 * 1000) / suite.count];
+    }),
+  );
+}
+
+const lines: Line[] = [];
+let slow = 0;
+for (const suite of SUITES) {
+  suite.agree();
+  const medians = await measure(suite);
+  const ours = medians.get(suite.subject.name)!;
+  lines.push({ name: suite.title, micros: `µs/${suite.unit}`, times: 'takes', verdict: '' });
+  lines.push({ name: `  ${suite.subject.name}`, micros: formatMicros(ours), times: '1', verdict: '' });
+  for (const { name, atLeast } of suite.baselines) {
+    const times = medians.get(name)! / ours;
+    const met = atLeast === undefined || times >= atLeast;
+    if (!met) slow++;
+    lines.push({
+      name: `  ${name}`,
+      micros: formatMicros(medians.get(name)!),
+      times: `${times.toFixed(2)} times ours`,
+      verdict: atLeast === undefined ? '' : `${met ? 'met' : 'NOT MET'}: at least ${atLeast}`,
+    });
+  }
+}
+
+const width = (key: keyof Line) => Math.max(...lines.map((line) => line[key].length));
+const [names, micros, times] = [width('name'), width('micros'), width('times')];
+for (const line of lines)
+  console.log(
+    [line.name.padEnd(names), line.micros.padStart(micros), line.times.padStart(times), line.verdict]
+      .join('  ')
+      .trimEnd(),
+  );
+if (slow > 0) {
+  console.error(`${slow} comparisons fell short.`);
+  process.exitCode = 1;
+}
