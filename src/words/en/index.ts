@@ -1,5 +1,7 @@
 /** English: every message the project can say, by key. One file per subject. */
 import { CHART } from './chart.ts';
+import { CLI } from './cli.ts';
+import { DRAWINGS } from './drawings.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
 import { GEARS } from './gears.ts';
@@ -11,7 +13,9 @@ import { STORAGE } from './storage.ts';
 
 export const EN: Readonly<Record<string, string>> = {
   ...CHART,
+  ...CLI,
   ...GEARS,
+  ...DRAWINGS,
   ...FAULTS,
   ...FINDINGS,
   ...RULE_WORDS,

@@ -1,0 +1,158 @@
+/** A question in text: prompt, drawing where it is a table, answer space, answer, slip-ups, explanation. */
+import type { Phrase } from '../core/questions/phrase.ts';
+import type { Answer, AnswerSpace, Drawing, Option, Question } from '../core/questions/question.ts';
+import { makeDecimal, parseRational } from '../core/rational.ts';
+import type { Unit } from '../core/unit/unit.ts';
+import type { Say } from '../words/words.ts';
+import { labelled, table, wrap } from './layout.ts';
+
+const labelIn = (options: readonly Option[], id: string, say: Say): string => {
+  const option = options.find((candidate) => candidate.id === id);
+  return option ? say(option.label) : id;
+};
+
+/** An answer in one line. */
+export function answerInWords(space: AnswerSpace, answer: Answer, say: Say): string {
+  const nothing = () => say({ key: 'cli.ask.none' });
+  if (space.form === 'set' && answer.form === 'set')
+    return answer.picks.map((id) => labelIn(space.options, id, say)).join(', ') || nothing();
+  if (space.form === 'one' && answer.form === 'one') return labelIn(space.options, answer.pick, say);
+  if (space.form === 'order' && answer.form === 'order')
+    return answer.order.map((id) => labelIn(space.items, id, say)).join(' > ');
+  if (space.form === 'pair' && answer.form === 'pair')
+    return space.left
+      .map((left) => `${say(left.label)} = ${labelIn(space.right, answer.pairs[left.id] ?? '', say)}`)
+      .join('; ');
+  if (space.form === 'fill' && answer.form === 'fill')
+    return space.asked
+      .map((cell) => {
+        const [row = '', column = ''] = cell.split('/');
+        const mark = labelIn(space.marks, answer.cells[cell] ?? '', say);
+        const place = space.columns.length > 1 ? ` / ${labelIn(space.columns, column, say)}` : '';
+        return `${labelIn(space.rows, row, say)}${place} = ${mark}`;
+      })
+      .join('; ');
+  if (space.form === 'number' && answer.form === 'number') {
+    const value = parseRational(answer.value);
+    const shown = value ? makeDecimal(value, space.decimals) : answer.value;
+    return space.unit === null ? shown : `${shown} ${space.unit}`;
+  }
+  return nothing();
+}
+
+function spaceInWords(space: AnswerSpace, say: Say): string {
+  const list = (options: readonly Option[]) => options.map((option) => `  - ${say(option.label)}`).join('\n');
+  const labels = (options: readonly Option[]) => options.map((option) => say(option.label)).join(', ');
+  const head = (values: Phrase['values'] = {}) =>
+    wrap(say({ key: `cli.ask.form-${space.form}`, values }), '  ');
+  switch (space.form) {
+    case 'set':
+    case 'one':
+      return `${head()}\n${list(space.options)}`;
+    case 'order':
+      return `${head({ first: space.first, last: space.last })}\n${list(space.items)}`;
+    case 'number':
+      return head({
+        unit: space.unit ?? '',
+        tolerance: space.tolerance,
+        signed: space.signed ? 'yes' : 'no',
+      });
+    case 'pair':
+      return `${head({ right: labels(space.right) })}\n${list(space.left)}`;
+    case 'fill': {
+      const cell = (row: Option, column: Option) => {
+        const key = `${row.id}/${column.id}`;
+        if (space.asked.includes(key)) return '?';
+        const given = space.given[key];
+        return given === undefined ? '' : labelIn(space.marks, given, say);
+      };
+      const rows = space.rows.map((row) => [
+        say(row.label),
+        ...space.columns.map((column) => cell(row, column)),
+      ]);
+      const heads = ['', ...space.columns.map((column) => say(column.label))];
+      return `${head({ marks: labels(space.marks) })}\n${table([heads, ...rows], '  ')}`;
+    }
+  }
+}
+
+/** Charts and tables as text; a train is told by what is on. */
+function drawingInWords(drawing: Drawing, unit: Unit, say: Say): string {
+  if (drawing.kind === 'train')
+    return wrap(
+      say({
+        key: 'cli.ask.train',
+        values: { count: drawing.applied?.length ?? 0, applied: [...(drawing.applied ?? [])] },
+      }),
+      '  ',
+    );
+  if (drawing.kind === 'table') {
+    const rows = drawing.rows.map((row) => [say(row.head), ...row.cells.map(say)]);
+    return table([['', ...drawing.columns.map(say)], ...rows], '  ');
+  }
+  const { chart, train } = unit.deck;
+  const every = [...chart.ranges, ...(chart.neutral ?? [])];
+  const rows = drawing.rows ? drawing.rows.flatMap((id) => every.filter((row) => row.id === id)) : every;
+  const covered = (row: string, column: string) =>
+    drawing.hiddenRows?.includes(row) || drawing.hiddenColumns?.includes(column);
+  return table(
+    [
+      ['', ...train.elements.map((element) => element.id)],
+      ...rows.map((row) => [
+        row.id,
+        ...train.elements.map(({ id }) => (covered(row.id, id) ? '?' : row.applied.includes(id) ? 'X' : '·')),
+      ]),
+    ],
+    '  ',
+  );
+}
+
+export function questionInWords(question: Question, unit: Unit, say: Say): string {
+  const { space, answers, lures, explanation, drawing } = question;
+  const word = (key: string, values: Phrase['values'] = {}) => say({ key: `cli.ask.${key}`, values });
+  const labels = ['answer', 'guess', 'why', 'more', 'slip-up', 'caution'].map((key) => word(key));
+  const width = Math.max(...labels.map((label) => label.length));
+  const beside = (key: string, text: string) => labelled(word(key), text, width, '  ');
+  const below = (text: string) => labelled('', text, width, '  ');
+  const head = `${question.family}  ${question.fact}  ${word('seed', { seed: String(question.seed) })}  ${question.level}`;
+  const more = explanation.more.map((phrase, index) =>
+    index === 0 ? beside('more', say(phrase)) : below(say(phrase)),
+  );
+  return [
+    head,
+    ...question.cautions.map((caution) => beside('caution', caution)),
+    wrap(say(question.prompt), '  '),
+    ...(drawing ? ['', drawingInWords(drawing, unit, say), ''] : []),
+    spaceInWords(space, say),
+    '',
+    ...answers.map((answer) => beside('answer', answerInWords(space, answer, say))),
+    beside('guess', word('guess-rate', { rate: question.guessRate })),
+    beside('why', say(explanation.row)),
+    below(say(explanation.reason)),
+    ...more,
+    ...lures.map((lure) =>
+      beside(
+        'slip-up',
+        `${answerInWords(space, lure.answer, say)}: ${say({ key: `slip-up.${lure.slipUp}` })} (${lure.slipUp})`,
+      ),
+    ),
+  ].join('\n');
+}
+
+/** The question as data, with the words beside what they are made from. */
+export function questionAsData(question: Question, say: Say) {
+  const { space, answers, lures, explanation } = question;
+  return {
+    ...question,
+    words: {
+      prompt: say(question.prompt),
+      answers: answers.map((answer) => answerInWords(space, answer, say)),
+      slipUps: lures.map((lure) => ({
+        slipUp: lure.slipUp,
+        answer: answerInWords(space, lure.answer, say),
+        meaning: say({ key: `slip-up.${lure.slipUp}` }),
+      })),
+      explanation: [explanation.row, explanation.reason, ...explanation.more].map(say),
+    },
+  };
+}
