@@ -1,37 +1,31 @@
 /**
- * The solenoid currents a charted row needs. Only what follows from the row is said: a solenoid is null when
- * the row leaves it open (in a position that commands the row it reaches no element, or shares each of them
- * with another solenoid) and when its elements, or two lever positions, ask for both currents.
+ * The solenoid currents a charted row needs in a lever position. Only what follows from the row is said: a
+ * solenoid is null when it reaches no element here, shares each of them with another solenoid, or feeds
+ * elements that ask for both currents.
  */
 import type { Deck, DeckRow, DeckSolenoid } from '../unit/deck.ts';
-import { elementsFedBy, feedsAt, isOpen, positionsFor } from './feeds.ts';
+import { elementsFedBy, feedsAt, isOpen } from './feeds.ts';
 import type { Currents } from './pressurised.ts';
-import { type Current, currentFor } from './solenoid.ts';
+import { currentFor } from './solenoid.ts';
 
-function wantedAt(deck: Deck, solenoid: DeckSolenoid, row: DeckRow, position: string | null): Set<Current> {
+/**
+ * Current of every solenoid for this row, null where the row does not settle it. `position` is one that can
+ * command the row; null where the deck has no manual valve.
+ */
+export function currentsFor(deck: Deck, row: DeckRow, position: string | null): Currents {
   const feeds = feedsAt(deck, position);
-  const alone = elementsFedBy(deck, solenoid).filter(
-    (element) =>
-      feeds &&
-      isOpen(feeds, element) &&
-      !feeds.byHand.includes(element) &&
-      deck.solenoids!.every((other) => other === solenoid || !other.feeds.includes(element)),
-  );
-  return new Set(
-    alone.map((element) => currentFor(solenoid, row.applied.includes(element) ? 'full' : 'none')),
-  );
-}
-
-/** Current of every solenoid in this row of the chart, null where the row does not settle it. */
-export function currentsFor(deck: Deck, row: DeckRow): Currents {
-  const positions =
-    deck.lever?.valve === 'manual' ? positionsFor(deck, row.id).map((position) => position.id) : [null];
+  const decides = (solenoid: DeckSolenoid, element: string) =>
+    feeds !== null &&
+    isOpen(feeds, element) &&
+    !feeds.byHand.includes(element) &&
+    deck.solenoids!.every((other) => other === solenoid || !other.feeds.includes(element));
   return Object.fromEntries(
     (deck.solenoids ?? []).map((solenoid) => {
-      const wanted = positions.map((position) => wantedAt(deck, solenoid, row, position));
-      const asked = new Set(wanted.flatMap((currents) => [...currents]));
-      const settled = asked.size === 1 && wanted.every((currents) => currents.size === 1);
-      return [solenoid.id, settled ? [...asked][0]! : null];
+      const wanted = elementsFedBy(deck, solenoid)
+        .filter((element) => decides(solenoid, element))
+        .map((element) => currentFor(solenoid, row.applied.includes(element) ? 'full' : 'none'));
+      const [first] = wanted;
+      return [solenoid.id, first && wanted.every((current) => current === first) ? first : null];
     }),
   );
 }

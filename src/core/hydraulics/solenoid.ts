@@ -1,6 +1,7 @@
 /**
  * One solenoid: what it gives for its current. The deck stores what it gives when unplugged, never the words
- * "normally open" or "normally low", which makers use both ways round. On means full current.
+ * "normally open" or "normally low", which makers use both ways round (docs/sources.md [POLARITY]). On means full
+ * current.
  */
 import type { DeckSolenoid, Pressure } from '../unit/deck.ts';
 

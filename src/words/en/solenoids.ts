@@ -18,6 +18,8 @@ export const SOLENOIDS = {
   'solenoid-elements.row': 'With pressure: {elements}.',
 
   'family.range-solenoids': 'Solenoid currents for a range',
+  'range-solenoids.prompt-lever':
+    'Lever in {position}, range {range} commanded; its row is shown. Which solenoids carry current?',
   'range-solenoids.prompt':
     'Range {range} is commanded, and its row is shown. Which solenoids carry current?',
 

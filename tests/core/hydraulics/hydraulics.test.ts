@@ -113,45 +113,47 @@ describe('currents a row needs', () => {
 
   test.each([
     // UD+B24; solenoids S1..S5 feed UD, OD, RV, B24, LR; even ones full when unplugged (tests/units.ts)
-    ['2', { S1: 'on', S2: 'on', S3: null, S4: 'off', S5: 'off' }],
-    ['4', { S1: 'off', S2: 'off', S3: null, S4: 'off', S5: 'off' }],
+    ['2', 'D', { S1: 'on', S2: 'on', S3: null, S4: 'off', S5: 'off' }],
+    ['4', 'D', { S1: 'off', S2: 'off', S3: null, S4: 'off', S5: 'off' }],
     // in R the valve opens RV and LR only, so the other three do not matter
-    ['R', { S1: null, S2: null, S3: 'on', S4: null, S5: 'on' }],
-  ])('range %s of the published four-range train', (id, expected) => {
-    expect(currentsFor(fourSpeed, row(id))).toEqual(expected);
+    ['R', 'R', { S1: null, S2: null, S3: 'on', S4: null, S5: 'on' }],
+  ])('range %s in %s of the published four-range train', (id, position, expected) => {
+    expect(currentsFor(fourSpeed, row(id), position)).toEqual(expected);
   });
 
   test('a solenoid whose elements ask for both is null, as is one that shares its element', () => {
     const conflicting = withPlumbing([{ feeds: ['UD', 'OD'] }, { feeds: ['LR'] }, { feeds: ['LR'] }]);
-    expect(currentsFor(conflicting, row('1'))).toEqual({ S1: null, S2: null, S3: null });
-    expect(currentsFor(conflicting, row('3'))).toEqual({ S1: 'on', S2: null, S3: null });
+    expect(currentsFor(conflicting, row('1'), null)).toEqual({ S1: null, S2: null, S3: null });
+    expect(currentsFor(conflicting, row('3'), null)).toEqual({ S1: 'on', S2: null, S3: null });
   });
 
-  test('two positions that disagree, or one that does not care, leave it null', () => {
-    const lever: DeckLever = {
+  test('a feed that the valve cuts, or gives by hand, leaves its solenoid null', () => {
+    const deck = withPlumbing([{ feeds: ['UD'] }, { feeds: ['LR'] }, { feeds: ['OD'] }], {
       valve: 'manual',
       positions: [
-        { id: 'D', rows: ['1', '2'], opens: ['UD', 'LR'] },
+        { id: 'D', rows: ['1', '2'], opens: ['UD', 'LR', 'OD'] },
         { id: 'L', rows: ['1'], opens: ['UD'], feeds: ['LR'] },
+        { id: 'P', rows: [] },
       ],
-    };
-    const deck = withPlumbing([{ feeds: ['UD'] }, { feeds: ['LR'] }], lever);
-    expect(currentsFor(deck, row('1'))).toEqual({ S1: 'on', S2: null });
-    expect(currentsFor(deck, row('2'))).toEqual({ S1: 'on', S2: 'off' });
+    });
+    expect(currentsFor(deck, row('1'), 'D')).toEqual({ S1: 'on', S2: 'on', S3: 'off' });
+    expect(currentsFor(deck, row('1'), 'L')).toEqual({ S1: 'on', S2: null, S3: null });
+    expect(currentsFor(deck, row('1'), 'P')).toEqual({ S1: null, S2: null, S3: null });
   });
 
   test('in every position that commands it, the row’s currents give back the row', () => {
+    let checked = 0;
     for (const { deck } of everyUnit())
       for (const range of deck.chart.ranges)
-        for (const position of deck.lever!.positions.filter((candidate) =>
-          candidate.rows.includes(range.id),
-        )) {
-          const pressures = pressuresAt(deck, currentsFor(deck, range), position.id);
-          for (const [element, pressure] of pressures)
-            expect(pressure, `${deck.id} ${range.id} ${element}`).toBe(
-              range.applied.includes(element) ? 'full' : 'none',
-            );
+        for (const { id, rows } of deck.lever!.positions) {
+          if (!rows.includes(range.id)) continue;
+          for (const [element, pressure] of pressuresAt(deck, currentsFor(deck, range, id), id)) {
+            const wanted = range.applied.includes(element) ? 'full' : 'none';
+            expect(pressure, `${deck.id} ${range.id} ${element}`).toBe(wanted);
+            checked++;
+          }
         }
+    expect(checked).toBeGreaterThan(300);
   });
 });
 

@@ -1,55 +1,56 @@
 /**
  * A row of the chart is shown: which solenoids carry current for it? Only solenoids whose current follows from
- * the row in every lever position that commands it are asked.
+ * the row in the lever position told are asked.
  */
 import { currentsFor } from '../../hydraulics/commands.ts';
-import { positionsFor } from '../../hydraulics/feeds.ts';
 import { type Current, pressureAt } from '../../hydraulics/solenoid.ts';
 import type { DeckSolenoid } from '../../unit/deck.ts';
-import type { Range, Ref, Unit } from '../../unit/unit.ts';
+import type { Range, Unit } from '../../unit/unit.ts';
 import { say, thing } from '../phrase.ts';
 import type { Answer, Family, Lure } from '../question.ts';
 import { rowInWords, sureRanges } from './chart-parts.ts';
 import {
   CURRENT_MARKS,
   feedsInWords,
+  type Position,
+  positionRef,
   pressureFact,
   senseInWords,
   solenoidInWords,
   solenoidRefs,
+  valvePositions,
 } from './solenoid-parts.ts';
 
 /** Fewer cells than this are guessed too easily. */
 const FEWEST_CELLS = 4;
 
-const positionRefs = (unit: Unit, range: Range): Ref[] =>
-  unit.deck.lever?.valve === 'manual'
-    ? positionsFor(unit.deck, range.id).map(({ id }): Ref => `position:${id}`)
-    : [];
-
 interface Setting {
   readonly range: Range;
+  readonly position: Position;
   readonly solenoids: readonly DeckSolenoid[];
   readonly currents: ReadonlyMap<string, Current>;
 }
 
 function settings(unit: Unit): Setting[] {
-  return sureRanges(unit)
-    .filter((range) => positionRefs(unit, range).every((ref) => unit.sure(ref)))
-    .map((range) => {
-      const wanted = currentsFor(unit.deck, range);
-      const settled = (unit.deck.solenoids ?? []).flatMap((solenoid) => {
-        const current = wanted[solenoid.id];
-        const sure = solenoidRefs(unit, [solenoid]).every((ref) => unit.sure(ref));
-        return current && sure ? [{ solenoid, current }] : [];
-      });
-      return {
-        range,
-        solenoids: settled.map(({ solenoid }) => solenoid),
-        currents: new Map(settled.map(({ solenoid, current }) => [solenoid.id, current])),
-      };
-    })
-    .filter(({ solenoids }) => solenoids.length >= FEWEST_CELLS);
+  return sureRanges(unit).flatMap((range) =>
+    valvePositions(unit)
+      .filter((position) => !position || position.rows.includes(range.id))
+      .map((position) => {
+        const wanted = currentsFor(unit.deck, range, position?.id ?? null);
+        const settled = (unit.deck.solenoids ?? []).flatMap((solenoid) => {
+          const current = wanted[solenoid.id];
+          const sure = solenoidRefs(unit, [solenoid]).every((ref) => unit.sure(ref));
+          return current && sure ? [{ solenoid, current }] : [];
+        });
+        return {
+          range,
+          position,
+          solenoids: settled.map(({ solenoid }) => solenoid),
+          currents: new Map(settled.map(({ solenoid, current }) => [solenoid.id, current])),
+        };
+      })
+      .filter(({ solenoids }) => solenoids.length >= FEWEST_CELLS),
+  );
 }
 
 const cellOf = (solenoid: string) => `${solenoid}/current`;
@@ -73,7 +74,7 @@ export const rangeSolenoids: Family = {
       solenoids.some(({ id }) => pressureFact(id) === fact),
     );
     if (fitting.length === 0) return undefined;
-    const { range, solenoids, currents } = random.pick(fitting);
+    const { range, position, solenoids, currents } = random.pick(fitting);
     const { deck } = unit;
     const asked = solenoids.find(({ id }) => pressureFact(id) === fact)!;
     const currentOf = ({ id }: DeckSolenoid) => currents.get(id)!;
@@ -104,15 +105,16 @@ export const rangeSolenoids: Family = {
     const raw = deck.chart.ranges.find((row) => row.id === range.id)!;
     const reaches = ({ feeds }: DeckSolenoid, element: string) =>
       feeds.includes(element) &&
-      (deck.lever?.valve !== 'manual' ||
-        deck.lever.positions.some(
-          ({ rows, opens, feeds: byHand }) =>
-            rows.includes(range.id) && opens?.includes(element) && !byHand?.includes(element),
-        ));
+      (!position || (position.opens!.includes(element) && !position.feeds?.includes(element)));
     return {
       facts: [fact, ...solenoids.filter((others) => others !== asked).map(({ id }) => pressureFact(id))],
-      uses: [range.ref, ...positionRefs(unit, range), ...solenoidRefs(unit, solenoids)],
-      prompt: say('range-solenoids.prompt', { range: thing('range', range.id) }),
+      uses: [range.ref, ...positionRef(position), ...solenoidRefs(unit, solenoids)],
+      prompt: position
+        ? say('range-solenoids.prompt-lever', {
+            range: thing('range', range.id),
+            position: thing('position', position.id),
+          })
+        : say('range-solenoids.prompt', { range: thing('range', range.id) }),
       drawing: { kind: 'chart', rows: [range.id], litRows: [range.id] },
       space: {
         form: 'fill',
