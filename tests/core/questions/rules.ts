@@ -79,6 +79,15 @@ export function describeRules(family: Family, { seeds = 200 }: { seeds?: number 
       for (const { questions } of asked) expect(questions.length).toBeGreaterThan(seeds * 0.9);
     });
 
+    test('every fact it lists can be asked about', () => {
+      for (const { unit } of asked)
+        for (const fact of family.facts(unit))
+          expect(
+            Array.from({ length: 8 }).some((_, seed) => ask(unit, family, seed, fact)),
+            `${unit.deck.id} ${fact}`,
+          ).toBe(true);
+    });
+
     test('a seed gives the same question every time, whatever was asked before', () => {
       for (const { unit, questions } of asked)
         for (const question of questions.slice(0, 20))
