@@ -1,7 +1,8 @@
 /**
  * The same question as `settle`, answered without torques: a second route, so that neither is its own proof.
  * A one-way carries load when, with the output stalled and that one-way alone let go, the input would turn it
- * the way it blocks: the work the input puts in has then nowhere else to go. Brute force over all one-ways.
+ * the way it blocks: the work the input puts in has then nowhere else to go (docs/sources.md [ONE-WAY-STALL]).
+ * Brute force over all one-ways.
  */
 import { type Solution, solveSpeeds } from '../gears/solve.ts';
 import { CASE, type Element, type Train } from '../gears/train.ts';

@@ -5,7 +5,7 @@ import { tooClose } from '../../speeds/actual-range.ts';
 import type { Range, Ref, Unit } from '../../unit/unit.ts';
 import { speedRefs } from './gear-parts.ts';
 
-/** How far a measured ratio may be from a range's and still be that range: common practice (3 to 10 %). */
+/** How far a measured ratio may be from a range's and still be that range: docs/sources.md [RATIO-WINDOW]. */
 export const RATIO_TOLERANCE: Rational = rational(3, 100);
 
 export interface Scan {
