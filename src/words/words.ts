@@ -57,5 +57,11 @@ export function makeSay(deck: Deck | null, locale = 'en'): Say {
     const rendered = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, render(value)]));
     return String(format.format(rendered));
   };
-  return speak;
+  return (phrase) => asSentence(speak(phrase));
+}
+
+/** A sentence that starts with a shop name starts with a capital; an id like "s4" is left as it is printed. */
+function asSentence(text: string): string {
+  const first = /^\p{Ll}[\p{Ll}-]*(?=[\s,:])/u.exec(text);
+  return first && /[.?!]$/.test(text) ? text.charAt(0).toLocaleUpperCase() + text.slice(1) : text;
 }

@@ -1,6 +1,8 @@
 /** The whole way, in a real browser on the built page: load, drill, lose the network, come back tomorrow. */
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
+import { finishDraft } from '../../src/core/questions/draft.ts';
+import { judge } from '../../src/core/questions/judge.ts';
 import { answerOnce, attemptsIn, checkAnswer, drillIn, enter, goOn, questionIn } from './practice.ts';
 
 const DAY = 24 * 60 * 60 * 1000;
@@ -31,7 +33,13 @@ test('an apprentice drills, is cut off, loses the network, and gets another dril
   await test.step('a page killed in mid-question comes back to it, draft and all, its clock stopped', async () => {
     const { question, drill } = await questionIn(page);
     await enter(page, question, question.answers[0]);
-    await expect.poll(async () => (await drillIn(page)).draft).not.toBeNull();
+    await expect
+      .poll(async () => {
+        const { draft } = await drillIn(page);
+        const answer = draft && finishDraft(question.space, draft);
+        return answer !== null && judge(question, answer).right;
+      })
+      .toBe(true);
     const before = (await drillIn(page)).draft;
     await page.goto('about:blank');
     await page.waitForTimeout(1500);

@@ -55,7 +55,8 @@ export async function enter(page: Page, question: Question, answer: Answer) {
   const say = speaker(question);
   const { space } = question;
   const press = async (label: string, within = page.getByRole('main')) => {
-    await within.locator('label.choice').getByText(label, { exact: true }).first().click();
+    const kind = space.form === 'set' ? 'checkbox' : 'radio';
+    await within.getByRole(kind, { name: label, exact: true }).click();
   };
   if (space.form === 'set' && answer.form === 'set')
     for (const option of space.options) if (answer.picks.includes(option.id)) await press(say(option.label));
