@@ -82,6 +82,7 @@ describe('current, power and duty (arithmetic)', () => {
     ['14', '5', '2.800', '39.200'],
     ['13.8', '5.2', '2.654', '36.623'],
     ['12', '25', '0.480', '5.760'],
+    ['0', '25', '0.000', '0.000'],
   ])('%s V over %s Ω: %s A, %s W', (volts, ohms, amperes, watts) => {
     const load = { volts: exact(volts), ohms: exact(ohms) };
     expect([to3(given(currentOf(load))), to3(given(powerOf(load)))]).toEqual([amperes, watts]);

@@ -85,6 +85,7 @@ describe('figures that cannot be right (arithmetic)', () => {
   test.each<[record: Record<string, string>, reasons: string[]]>([
     [{ low: '0.14', high: '0.21', play: '0.18' }, []],
     [{ low: '0.21', high: '0.14' }, ['limits-swapped']],
+    [{ low: '0.14', high: '0.14' }, []],
     [{ low: '-0.14', high: '0.21' }, ['limits-negative']],
     [{ play: '-0.05' }, ['play-negative']],
     [{ play: '28.50', depth: '28.40' }, ['play-exceeds-depth']],
@@ -92,6 +93,7 @@ describe('figures that cannot be right (arithmetic)', () => {
     [{ depth: '26.00', stack: '26.40' }, ['stack-exceeds-depth']],
     [{ depth: '26.00', stack: '24.60', play: '1.40' }, []],
     [{ depth: '26.00', stack: '24.60', play: '1.30' }, ['sum-disagrees']],
+    [{ depth: '26.00', stack: '26.00', play: '0.10' }, ['sum-disagrees']],
     [{ depth: '26.00', stack: '24.60', play: '1.38', tolerance: '0.02' }, []],
     [{ low: '1.20', high: '1.00', play: '-0.4' }, ['limits-swapped', 'play-negative']],
     [{}, []],

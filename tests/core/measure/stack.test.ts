@@ -43,6 +43,10 @@ describe('clearance from the parts (arithmetic)', () => {
     expect(usualClearanceMm(5).toFraction()).toBe(exact('1.27').toFraction());
   });
 
+  test('a stack that just fills its room leaves nothing, and goes together', () => {
+    expect(given(packClearance(exact('24.60'), pack(5), 'flat')).n).toBe(0n);
+  });
+
   test('one steel doubled: 0.40 too high, it does not go together', () => {
     const doubled = [plate('steel-6', 'steel', '1.80'), ...pack(5)];
     const result = packClearance(exact('26.00'), doubled, 'flat');

@@ -51,6 +51,18 @@ describe('reading what people write', () => {
     expect(refusal(parseQuantity(text))).toBe(code);
   });
 
+  test('what cannot be read is quoted: the figure, or all of it', () => {
+    const textOf = (text: string) => {
+      const result = parseQuantity(text);
+      return result.ok ? null : result.error.text;
+    };
+    expect([textOf('1.2.3 mm'), textOf('twelve N·m'), textOf('12 furlongs')]).toEqual([
+      '1.2.3',
+      'twelve N·m',
+      'furlongs',
+    ]);
+  });
+
   test('a quart names both quarts it may be', () => {
     expect(parseUnit('quarts')).toEqual({
       ok: false,
@@ -100,6 +112,7 @@ describe('what is shown', () => {
     ['25', 'N·m', 'lbf·ft', 1],
     ['12', 'lbf·ft', 'N·m', 0],
     ['250', 'psi', 'kPa', 0],
+    ['0.15', 'mm', 'mm', 2],
     ['250', 'kPa', 'psi', 1],
   ])('%s %s in %s needs places so as not to be coarser: %d (worked by hand)', (value, unit, to, decimals) => {
     expect(decimalsFor({ value, unit }, to)).toEqual({ ok: true, value: decimals });
