@@ -20,7 +20,7 @@ function familiesFor(unit: Unit, { family: id, fact }: Asked): Family[] {
   if (id !== undefined && named.length === 0)
     throw new Failure(2, 'cli.ask.no-family', { family: id, known: FAMILIES.map((family) => family.id) });
   const able = named.filter((family) => family.facts(unit).length > 0);
-  if (able.length === 0) throw new Failure(1, 'cli.ask.nothing', { family: id ?? '' });
+  if (able.length === 0) throw new Failure(1, 'cli.ask.nothing', { family: id ?? 'all' });
   if (fact === undefined) return able;
   const about = able.filter((family) => family.facts(unit).includes(fact));
   const facts = [...new Set(able.flatMap((family) => family.facts(unit)))];
@@ -45,6 +45,6 @@ export function askQuestions(unit: Unit, asked: Asked): Question[] {
     const question = ask(unit, family, asked.seed + step, asked.fact);
     if (question) questions.push(question);
   }
-  if (questions.length === 0) throw new Failure(1, 'cli.ask.nothing', { family: asked.family ?? '' });
+  if (questions.length === 0) throw new Failure(1, 'cli.ask.nothing', { family: asked.family ?? 'all' });
   return questions;
 }

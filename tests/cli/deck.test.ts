@@ -21,7 +21,7 @@ describe('npm run -s deck', () => {
 
   test.each([
     ['check package.json', 1, /^package\.json: \d+ errors\n/, /^$/],
-    ['check none.json', 2, /^$/, /^deck: none\.json does not exist\. Check the path\.\n$/],
+    ['check none.json', 2, /^$/, /^deck: There is no file none\.json\. Check the path\.\n$/],
   ])('%s', (line, status, stdout, stderr) => {
     const result = spawn(`node --import tsx src/cli/deck.ts ${line}`);
     expect(result.status).toBe(status);

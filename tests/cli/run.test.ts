@@ -43,55 +43,67 @@ function run(line: string) {
 
 describe('what cannot be used is told in one line, with the remedy', () => {
   test.each([
-    ['', 2, 'no command given. Use one of check, solve, ask, and families, or --help.'],
-    ['chekc good.json', 2, 'there is no command "chekc". Use one of check, solve, ask, and families.'],
-    ['check', 2, 'check needs a deck file: npm run -s deck -- check decks/kestrel-7.json'],
-    ['check none.json', 2, 'none.json does not exist. Check the path.'],
-    ['check good.json/x.json', 2, 'good.json/x.json does not exist. Check the path.'],
-    ['solve .', 2, '. is a folder. Name a deck file in it.'],
-    ['check /dev/zero', 2, '/dev/zero is not a file. Name a deck file.'],
-    ['check binary.json', 2, 'binary.json is not a text file. Give a deck: JSON text in UTF-8.'],
-    ['check latin.json', 2, 'latin.json is not a text file. Give a deck: JSON text in UTF-8.'],
-    ['solve text.json', 1, 'text.json is not JSON (line 1, column 1). Run check on it to see why.'],
-    ['solve empty.json', 1, 'empty.json is not JSON (line 1, column 1). Run check on it to see why.'],
-    ['ask list.json', 1, 'list.json has not the shape of a deck (one finding). Run check on it to see them.'],
+    ['', 2, 'No command given. Use one of check, solve, ask, and families, or --help.'],
+    ['chekc good.json', 2, 'There is no command "chekc". Use one of check, solve, ask, and families.'],
+    ['check', 2, 'The command check needs a deck file: npm run -s deck -- check decks/kestrel-7.json'],
+    ['check none.json', 2, 'There is no file none.json. Check the path.'],
+    ['check good.json/x.json', 2, 'There is no file good.json/x.json. Check the path.'],
+    ['solve .', 2, 'The path . is a folder. Name a deck file in it.'],
+    ['check /dev/zero', 2, 'The path /dev/zero is not a file. Name a deck file.'],
+    ['check binary.json', 2, 'The file binary.json is not text. Give a deck: JSON text in UTF-8.'],
+    ['check latin.json', 2, 'The file latin.json is not text. Give a deck: JSON text in UTF-8.'],
+    ['solve text.json', 1, 'The file text.json is not JSON (line 1, column 1). Run check on it to see why.'],
+    [
+      'solve empty.json',
+      1,
+      'The file empty.json is not JSON (line 1, column 1). Run check on it to see why.',
+    ],
+    [
+      'ask list.json',
+      1,
+      'The file list.json has not the shape of a deck (one finding). Run check on it to see them.',
+    ],
     [
       'ask newer.json',
       1,
-      'newer.json has not the shape of a deck (one finding). Run check on it to see them.',
+      'The file newer.json has not the shape of a deck (one finding). Run check on it to see them.',
     ],
     [
       'ask broken.json',
       1,
-      'broken.json has 2 errors, so nothing is asked from it. Run check on it and put that right first.',
+      'The deck broken.json has 2 errors, so nothing is asked from it. Run check on it and put that right first.',
     ],
-    ['solve good.json list.json', 2, 'solve takes one deck file. Leave out "list.json".'],
-    ['families good.json', 2, 'families takes no file. Leave it out.'],
-    ['check good.json --jsno', 2, 'check has no option --jsno. Use --json and --help.'],
-    ['solve good.json --seed 3', 2, 'solve has no option --seed. Use --json and --help.'],
-    ['check -j good.json', 2, 'check has no option -j. Use --json and --help.'],
-    ['check --json=yes good.json', 2, '--json takes no value. Leave out what follows the equals sign.'],
-    ['ask good.json --seed', 2, '--seed needs a value after it.'],
-    ['ask good.json --family --json', 2, '--family needs a value after it.'],
-    ['ask good.json --seed 1 --seed 2', 2, '--seed is given twice. Leave one out.'],
-    ['ask good.json --seed two', 2, '--seed is "two". Give a whole number from 0 to 4294967295.'],
-    ['ask good.json --seed=-1', 2, '--seed is "-1". Give a whole number from 0 to 4294967295.'],
-    ['ask good.json --seed 1.5', 2, '--seed is "1.5". Give a whole number from 0 to 4294967295.'],
+    ['solve good.json list.json', 2, 'The command solve takes one deck file. Leave out "list.json".'],
+    ['families good.json', 2, 'The command families takes no file. Leave it out.'],
+    ['check good.json --jsno', 2, 'The command check has no option --jsno. Use --json and --help.'],
+    ['solve good.json --seed 3', 2, 'The command solve has no option --seed. Use --json and --help.'],
+    ['check -j good.json', 2, 'The command check has no option -j. Use --json and --help.'],
+    [
+      'check --json=yes good.json',
+      2,
+      'The option --json takes no value. Leave out what follows the equals sign.',
+    ],
+    ['ask good.json --seed', 2, 'The option --seed needs a value after it.'],
+    ['ask good.json --family --json', 2, 'The option --family needs a value after it.'],
+    ['ask good.json --seed 1 --seed 2', 2, 'The option --seed is given twice. Leave one out.'],
+    ['ask good.json --seed two', 2, 'The option --seed is "two". Give a whole number from 0 to 4294967295.'],
+    ['ask good.json --seed=-1', 2, 'The option --seed is "-1". Give a whole number from 0 to 4294967295.'],
+    ['ask good.json --seed 1.5', 2, 'The option --seed is "1.5". Give a whole number from 0 to 4294967295.'],
     [
       'ask good.json --seed 99999999999',
       2,
-      '--seed is "99999999999". Give a whole number from 0 to 4294967295.',
+      'The option --seed is "99999999999". Give a whole number from 0 to 4294967295.',
     ],
-    ['ask good.json --count 0', 2, '--count is "0". Give a whole number from 1 to 1000.'],
+    ['ask good.json --count 0', 2, 'The option --count is "0". Give a whole number from 1 to 1000.'],
     [
       'ask good.json --family range-element',
       2,
-      /^there is no family "range-element". Use one of range-elements, /,
+      /^There is no family "range-element". Use one of range-elements, /,
     ],
     [
       'ask good.json --fact range:9/elements',
       2,
-      /^no question here is about "range:9\/elements". Use one of range:1/,
+      /^No question here is about "range:9\/elements". Use one of range:1/,
     ],
   ])('%s', (line, code, words) => {
     const result = run(line);
@@ -162,7 +174,7 @@ describe('check', () => {
     expect(both.code).toBe(1);
     expect(both.out).toMatch(/^good\.json: in order\n\nbroken\.json: 2 errors/);
     const missing = run('check good.json none.json broken.json');
-    expect([missing.code, missing.err]).toEqual([2, 'deck: none.json does not exist. Check the path.']);
+    expect([missing.code, missing.err]).toEqual([2, 'deck: There is no file none.json. Check the path.']);
     expect(missing.out).toContain('broken.json: 2 errors');
   });
 
@@ -280,7 +292,7 @@ describe('solve', () => {
     );
     const { code, err, data } = run('solve states.json --json');
     expect(code).toBe(0);
-    expect(err).toMatch(/^deck: states\.json has \d+ errors\. Run check on it to see them\.$/);
+    expect(err).toMatch(/^deck: The deck states\.json has \d+ errors\. Run check on it to see them\.$/);
     const { ranges } = data();
     expect(ranges.map((row: Loose) => row.state)).toEqual(Object.keys(rows));
     expect(ranges.map((row: Loose) => row.ratio === null)).toEqual([false, true, true, true, true]);

@@ -494,39 +494,39 @@ describe('a finding in plain words', () => {
   test.each([
     [
       'row that ties up',
-      'range "4", applied: found a row that ties up: with C2 and B2 on, the input cannot turn; expected elements that leave the output one speed, other than 0. The stated 0.697 comes with C2 and B1.',
+      'Range "4", applied: found a row that ties up: with C2 and B2 on, the input cannot turn; expected elements that leave the output one speed, other than 0. The stated 0.697 comes with C2 and B1.',
     ],
     [
       'row that leaves the output free',
-      'range "1", applied: found a row that leaves the output free: C1 alone does not settle its speed; expected elements that leave the output one speed, other than 0. The stated 2.875 comes with C1 and F2.',
+      'Range "1", applied: found a row that leaves the output free: C1 alone does not settle its speed; expected elements that leave the output one speed, other than 0. The stated 2.875 comes with C1 and F2.',
     ],
     [
       'row that holds the output',
-      'range "2", applied: found a row that holds the output still: with B1 and B2 on, it cannot turn; expected elements that leave the output one speed, other than 0. The stated 1.568 comes with C1 and B1.',
+      'Range "2", applied: found a row that holds the output still: with B1 and B2 on, it cannot turn; expected elements that leave the output one speed, other than 0. The stated 1.568 comes with C1 and B1.',
     ],
     [
       'last digit off',
-      'range "2", ratio: found a stated ratio of 1.569; expected 1.568, which C1 and B1 give in this train (solved: 1.568182).',
+      'Range "2", ratio: found a stated ratio of 1.569; expected 1.568, which C1 and B1 give in this train (solved: 1.568182).',
     ],
     [
       'ratio cut',
-      'range "4", ratio: found a stated ratio of 0.696, cut off and not rounded; expected 0.697 (solved: 0.696970), unless the source prints it so.',
+      'Range "4", ratio: found a stated ratio of 0.696, cut off and not rounded; expected 0.697 (solved: 0.696970), unless the source prints it so.',
     ],
     [
       'unknown step',
-      'step "strip/pan-off", after.step: found a step "drian" that this sequence does not have; expected one of drain, pan-off, and filter-off.',
+      'Step "strip/pan-off", after.step: found a step "drian" that this sequence does not have; expected one of drain, pan-off, and filter-off.',
     ],
     [
       'steps in a circle',
-      'step "strip/drain", after: found steps that wait for each other in a circle: drain → filter-off → pan-off → drain; expected relations that some order can keep.',
+      'Step "strip/drain", after: found steps that wait for each other in a circle: drain → filter-off → pan-off → drain; expected relations that some order can keep.',
     ],
     [
       'one solenoid, two demands',
-      'solenoid "S2", feeds: found one solenoid for B1 and C2, but row "2" has B1 on and C2 off; expected a solenoid for each, or a lever position that closes one of the feeds.',
+      'Solenoid "S2", feeds: found one solenoid for B1 and C2, but row "2" has B1 on and C2 off; expected a solenoid for each, or a lever position that closes one of the feeds.',
     ],
     [
       'neutral that drives by its one-way',
-      'neutral row "N", applied: found a neutral row that drives at 2.875 with C1 on; expected elements that leave the output free.',
+      'Neutral row "N", applied: found a neutral row that drives at 2.875 with C1 on; expected elements that leave the output free.',
     ],
   ])('%s', (name, words) => {
     expect(sentence(checkRules(broken(caseOf(name)))[0]!)).toBe(words);

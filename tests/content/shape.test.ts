@@ -208,10 +208,10 @@ describe('what has not the shape of a deck is told, all of it at once', () => {
     deck.revision = 0;
     const findings = findingsOf(JSON.stringify(deck, null, 2));
     expect(findings.map((finding) => sentence(finding).split(': ')[0])).toEqual([
-      'deck, revision',
-      'element no. 3, id',
-      'range "3", ratio',
-      'step "strip/pan-off", text',
+      'Deck, revision',
+      'Element no. 3, id',
+      'Range "3", ratio',
+      'Step "strip/pan-off", text',
     ]);
     const lines = JSON.stringify(deck, null, 2).split('\n');
     expect(findings.map(({ place }) => lines[place.line! - 1]!.trim())).toEqual([
