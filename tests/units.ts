@@ -26,12 +26,12 @@ export interface PublishedTrain extends Train {
 
 export const PUBLISHED = published as unknown as readonly PublishedTrain[];
 
-const decksFolder = new URL('../decks/', import.meta.url);
+const decksFolder = `${import.meta.dirname}/../decks`;
 
 export const shippedDecks = (): Deck[] =>
   readdirSync(decksFolder)
     .filter((name) => name.endsWith('.json'))
-    .map((name) => JSON.parse(readFileSync(new URL(name, decksFolder), 'utf8')) as Deck);
+    .map((name) => JSON.parse(readFileSync(`${decksFolder}/${name}`, 'utf8')) as Deck);
 
 /**
  * A deck on a published train. The train and chart are as published; solenoids, lever and sensors are made up

@@ -1,0 +1,50 @@
+/** A question's drawing as a figure, with its title block at the foot. */
+import { say as phrase } from '../../core/questions/phrase.ts';
+import type { Drawing } from '../../core/questions/question.ts';
+import type { Provenance } from '../../core/unit/deck.ts';
+import type { Unit } from '../../core/unit/unit.ts';
+import type { Say } from '../../words/words.ts';
+import { ApplyChart } from './ApplyChart.tsx';
+import './drawings.css';
+import { TableDrawing } from './TableDrawing.tsx';
+import { TitleBlock } from './TitleBlock.tsx';
+import { TrainDiagram } from './TrainDiagram.tsx';
+
+interface Props {
+  readonly drawing: Drawing;
+  readonly unit: Unit;
+  readonly say: Say;
+}
+
+/** The deck values that the drawing shows. */
+function shownValues({ deck }: Unit, drawing: Drawing): readonly Provenance[] | null {
+  if (drawing.kind === 'table') return null;
+  if (drawing.kind === 'train') return [...deck.train.gearsets, ...deck.train.elements];
+  const rows = [...deck.chart.ranges, ...(deck.chart.neutral ?? [])];
+  return drawing.rows ? rows.filter((row) => drawing.rows?.includes(row.id)) : rows;
+}
+
+function Inner({ drawing, unit, say }: Props) {
+  switch (drawing.kind) {
+    case 'chart':
+      return <ApplyChart drawing={drawing} unit={unit} say={say} />;
+    case 'train':
+      return <TrainDiagram drawing={drawing} unit={unit} say={say} />;
+    case 'table':
+      return <TableDrawing drawing={drawing} say={say} />;
+  }
+}
+
+export function DrawingView({ drawing, unit, say }: Props) {
+  return (
+    <figure className={`dr-figure dr-figure-${drawing.kind}`}>
+      <Inner drawing={drawing} unit={unit} say={say} />
+      <TitleBlock
+        title={say(phrase(`drawing.${drawing.kind}`))}
+        unit={unit}
+        say={say}
+        from={shownValues(unit, drawing)}
+      />
+    </figure>
+  );
+}
