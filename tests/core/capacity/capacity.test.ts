@@ -221,6 +221,7 @@ describe('traps of the trade (arithmetic)', () => {
 
   test('margin is what it holds over what is asked', () => {
     expect(given(marginOf(rational(300), rational(400))).toFraction()).toBe('3/4');
+    expect(given(marginOf(rational(0), rational(400))).n).toBe(0n);
   });
 });
 
@@ -311,6 +312,9 @@ describe('refused', () => {
     ['pressure of no force', refusal(facePressureKpa('uniform-wear', face, none)), 'not-positive'],
     ['margin over nothing', refusal(marginOf(one, none)), 'not-positive'],
     ['more plates left out than there are', refusal(shareLeft(2, 3)), 'not-whole'],
+    ['half a plate left out', refusal(shareLeft(5, 0.5)), 'not-whole'],
+    ['fewer than no plates left out', refusal(shareLeft(5, -1)), 'not-whole'],
+    ['a clutch of no plates', refusal(shareLeft(0, 0)), 'not-whole'],
     ['band with no wrap', refusal(bandTorqueNm({ ...band, wrapDegrees: none }, one)), 'not-positive'],
     ['servo pulling the band off', refusal(bandTorqueNm(band, less)), 'negative'],
   ])('%s', (_, code, expected) => {

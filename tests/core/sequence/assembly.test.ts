@@ -48,6 +48,12 @@ describe('assembly from stripping (by hand)', () => {
     expect(refusal(checkOrder(assembly, blind))).toBe('too-early');
   });
 
+  test('of several added steps that may come next, the first listed does', () => {
+    const added = [step('measure', 'drum'), step('mark', 'drum')];
+    const order = assemblyOrder(given(assemblyOf(STRIP, { added })), ORDER);
+    expect(order.slice(0, 3)).toEqual(['drum', 'measure', 'mark']);
+  });
+
   test('a step left out still keeps apart what it kept apart', () => {
     const chain = given(checkPrecedence([step('a'), step('x', 'a'), step('b', 'x')]));
     const assembly = given(assemblyOf(chain, { leftOut: ['x'] }));

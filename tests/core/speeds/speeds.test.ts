@@ -105,6 +105,18 @@ describe('which range the speeds show', () => {
     expect(tooClose(twice, exact('0.01'))).toEqual([['1', '1-manual']]);
   });
 
+  test('ranges whose windows just touch can be confused, forward and reverse never (arithmetic)', () => {
+    // 10 % above 0.9 and 10 % below 1.1 are both 0.99
+    const touching = [
+      { id: 'a', ratio: exact('0.9') },
+      { id: 'b', ratio: exact('1.1') },
+    ];
+    expect(tooClose(touching, exact('0.1'))).toEqual([['a', 'b']]);
+    expect(refusal(actualRange(touching, exact('0.99'), exact('0.1')))).toBe('ambiguous');
+    expect(tooClose(touching, exact('0.0999'))).toEqual([]);
+    expect(tooClose([touching[0]!, { id: 'R', ratio: exact('-0.9') }], exact('0.5'))).toEqual([]);
+  });
+
   test('on every unit, ranges far enough apart each show themselves, and close ones can be confused', () => {
     for (const { ranges: rows } of everyUnit()) {
       const list = rows.map(({ id, ratio }) => ({ id, ratio }));
