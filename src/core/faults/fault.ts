@@ -1,70 +1,51 @@
 /**
- * Faults: one thing wrong with a unit, and what a row of the chart then does, with the input driving. A fault
- * changes the train, the elements that end up applied, or both; the train is then solved afresh, so no outcome
- * is ever taken from a rule of thumb. Slipping and weak elements are not faults here: what they do is a matter
- * of degree, and is not asked.
+ * Faults: one thing wrong with a unit. Each names what is wrong and nothing else; what follows from it is always
+ * computed (outcome.ts). A solenoid is *stuck off* when it gives what it gives with no current, whatever its
+ * current, and *stuck on* when it gives what it gives with full current: which of the two is pressure is up to
+ * the solenoid (docs/spec/faults.md F5).
  */
-import type { Element, Train } from '../gears/train.ts';
-import { elementOf } from '../gears/train.ts';
-import type { Rational } from '../rational.ts';
-import type { Row, Unit } from '../unit/unit.ts';
-import { type Behaviour, behaviourOf, commandedIn } from './behaviour.ts';
+
+/** A brake or clutch that never takes hold or never lets go; a one-way that never holds or is locked. */
+export const ELEMENT_FAULTS = ['element-fails', 'element-stuck'] as const;
+export interface ElementFault {
+  readonly kind: (typeof ELEMENT_FAULTS)[number];
+  readonly element: string;
+}
 
 export type Fault =
-  /** A brake or clutch that never takes hold, a one-way that never holds. */
-  | { readonly kind: 'element-fails'; readonly element: string }
-  /** A brake or clutch that never lets go, a one-way that is locked both ways round. */
-  | { readonly kind: 'element-stuck'; readonly element: string };
+  | ElementFault
+  /** The passage to a brake or clutch is blocked or leaks: no pressure comes to it. */
+  | { readonly kind: 'feed-lost'; readonly element: string }
+  /** A brake or clutch built with one friction plate too few. */
+  | { readonly kind: 'friction-short'; readonly element: string }
+  /** A one-way fitted the wrong way round. */
+  | { readonly kind: 'one-way-reversed'; readonly element: string }
+  /** Teeth gone: the gearset passes nothing on. */
+  | { readonly kind: 'gearset-stripped'; readonly gearset: string }
+  | { readonly kind: 'solenoid-stuck-off' | 'solenoid-stuck-on'; readonly solenoid: string }
+  /** Its own plug off, or its winding open. */
+  | { readonly kind: 'solenoid-unplugged'; readonly solenoid: string }
+  /** The connector of the unit is off: no solenoid has current, no sensor in the unit is heard. */
+  | { readonly kind: 'connector-off' }
+  | { readonly kind: 'sensor-lost'; readonly sensor: string }
+  /** Full pressure is only this share of what it should be: whole percent, 1 to 99. */
+  | { readonly kind: 'low-pressure'; readonly percent: number };
 
-export type Outcome =
-  /** As charted: the row's own ratio, or no drive where the row must not drive. */
-  | { readonly kind: 'works' }
-  | { readonly kind: 'no-drive' | 'output-held' | 'tied-up' }
-  | { readonly kind: 'becomes'; readonly range: string; readonly ratio: Rational }
-  /** Drives at a ratio that no range has. */
-  | { readonly kind: 'other-ratio'; readonly ratio: Rational };
+export type FaultKind = Fault['kind'];
 
-/** A train and the brakes and clutches that are on in it. */
-interface Condition {
-  readonly train: Train;
-  readonly friction: readonly string[];
+/** The part a fault is about; undefined where it is about the whole unit. */
+export function partOf(fault: Fault): string | undefined {
+  if ('element' in fault) return fault.element;
+  if ('gearset' in fault) return fault.gearset;
+  if ('solenoid' in fault) return fault.solenoid;
+  if ('sensor' in fault) return fault.sensor;
+  return fault.kind === 'low-pressure' ? String(fault.percent) : undefined;
 }
 
-function withFault({ train, friction }: Condition, fault: Fault): Condition {
-  const element = elementOf(train, fault.element);
-  const oneWay = element.kind === 'one-way';
-  const without = train.elements.filter((other) => other !== element);
-  switch (fault.kind) {
-    case 'element-fails':
-      return oneWay
-        ? { train: { ...train, elements: without }, friction }
-        : { train, friction: friction.filter((id) => id !== element.id) };
-    case 'element-stuck': {
-      const locked: Element = { id: element.id, kind: 'clutch', between: element.between };
-      return {
-        train: oneWay ? { ...train, elements: [...without, locked] } : train,
-        friction: friction.includes(element.id) ? friction : [...friction, element.id],
-      };
-    }
-  }
+/** "element-fails:C1", "connector-off", "low-pressure:70": one text for each fault, stable for ever. */
+export function faultId(fault: Fault): string {
+  const part = partOf(fault);
+  return part === undefined ? fault.kind : `${fault.kind}:${part}`;
 }
 
-/** Whether the unit does what the row's own solution says. */
-function asCharted(row: Pick<Row, 'solution'>, actual: Behaviour): boolean {
-  const { state, ratio } = row.solution;
-  if (actual.does === 'drives') return ratio !== null && actual.ratio.equals(ratio);
-  return actual.does === (state === 'free' ? 'no-drive' : state);
-}
-
-/** What a row of the unit's chart does with this fault; `null` is a sound unit. An unknown element throws. */
-export function outcomeOf(unit: Unit, fault: Fault | null, row: Pick<Row, 'applied' | 'solution'>): Outcome {
-  const { train } = unit.deck;
-  const sound: Condition = { train, friction: commandedIn(train, row.applied) };
-  const condition = fault ? withFault(sound, fault) : sound;
-  const actual = behaviourOf(unit, condition.friction, condition.train);
-  if (asCharted(row, actual)) return { kind: 'works' };
-  if (actual.does !== 'drives') return { kind: actual.does };
-  return actual.range === null
-    ? { kind: 'other-ratio', ratio: actual.ratio }
-    : { kind: 'becomes', range: actual.range, ratio: actual.ratio };
-}
+export const sameFault = (a: Fault, b: Fault): boolean => faultId(a) === faultId(b);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { behaviourOf } from '../../../src/core/faults/behaviour.ts';
 import { solveBySpeeds } from '../../../src/core/faults/by-speeds.ts';
-import { type Fault, outcomeOf } from '../../../src/core/faults/fault.ts';
+import type { Fault } from '../../../src/core/faults/fault.ts';
+import { outcomeOf } from '../../../src/core/faults/outcome.ts';
 import { settle } from '../../../src/core/gears/one-way.ts';
 import { unpluggedAt } from '../../../src/core/hydraulics/pressurised.ts';
 import { makeUnit, rangeOf } from '../../../src/core/unit/unit.ts';

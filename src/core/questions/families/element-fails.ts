@@ -3,7 +3,8 @@
  * shown. A range is lost when it does not drive, or drives at another ratio, with the engine pulling: a range
  * that a one-way covers is not lost, though it no longer brakes the engine.
  */
-import { type Fault, type Outcome, outcomeOf } from '../../faults/fault.ts';
+import type { ElementFault } from '../../faults/fault.ts';
+import { outcomeOf, type TrainOutcome } from '../../faults/outcome.ts';
 import { settle } from '../../gears/one-way.ts';
 import type { Range, Unit } from '../../unit/unit.ts';
 import { type Phrase, say, thing } from '../phrase.ts';
@@ -19,7 +20,7 @@ const ids = (ranges: readonly Range[]) => ranges.map(({ id }) => id);
 interface Setting {
   readonly element: string;
   readonly ranges: readonly Range[];
-  readonly outcomes: ReadonlyMap<Range, Outcome>;
+  readonly outcomes: ReadonlyMap<Range, TrainOutcome>;
   readonly lost: readonly Range[];
 }
 
@@ -67,7 +68,7 @@ export const elementFails: Family = {
     const setting = asked === undefined ? undefined : settingOf(unit, faultRanges(unit), asked);
     if (!setting) return undefined;
     const { element, ranges, outcomes, lost } = setting;
-    const fault: Fault = { kind: 'element-fails', element };
+    const fault: ElementFault = { kind: 'element-fails', element };
     const users = ranges.filter((range) => range.applied.includes(element));
     const spared = users.filter((range) => !lost.includes(range));
     const covered = spared.filter((range) => coverOf(unit, element, range).length > 0);

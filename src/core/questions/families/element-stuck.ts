@@ -3,7 +3,8 @@
  * the train is worked out. At most five ranges, so that it fits a phone. A range whose output would be held
  * still is left out.
  */
-import { type Fault, type Outcome, outcomeOf } from '../../faults/fault.ts';
+import type { ElementFault } from '../../faults/fault.ts';
+import { outcomeOf, type TrainOutcome } from '../../faults/outcome.ts';
 import type { Range, Unit } from '../../unit/unit.ts';
 import { say, thing } from '../phrase.ts';
 import type { Answer, FactId, Family, Lure, Option } from '../question.ts';
@@ -23,7 +24,7 @@ const resultOptions: readonly Option[] = RESULTS.map((result) => ({
   label: say(`element-stuck.${result}`),
 }));
 
-function resultOf({ kind }: Outcome): Result {
+function resultOf({ kind }: TrainOutcome): Result {
   if (kind === 'becomes' || kind === 'output-held') return 'other-ratio';
   return kind;
 }
@@ -33,7 +34,7 @@ function outcomesOf(
   unit: Unit,
   ranges: readonly Range[],
   element: string,
-): ReadonlyMap<Range, Outcome> | undefined {
+): ReadonlyMap<Range, TrainOutcome> | undefined {
   const outcomes = ranges
     .map((range) => [range, outcomeOf(unit, { kind: 'element-stuck', element }, range)] as const)
     .filter(([, outcome]) => outcome.kind !== 'output-held');
@@ -57,7 +58,7 @@ export const elementStuck: Family = {
     const element = frictionIds(unit).find((id) => stuckFact(id) === fact);
     const outcomes = element === undefined ? undefined : outcomesOf(unit, faultRanges(unit), element);
     if (element === undefined || !outcomes) return undefined;
-    const fault: Fault = { kind: 'element-stuck', element };
+    const fault: ElementFault = { kind: 'element-stuck', element };
     const uses = (range: Range) => range.applied.includes(element);
     const byThumb = (range: Range): Result => (uses(range) ? 'works' : 'tied-up');
     const all = [...outcomes.keys()];

@@ -1,6 +1,7 @@
 /** What the fault families say alike: when a unit may be asked, an outcome in words, the check by speeds. */
 import { solveBySpeeds } from '../../faults/by-speeds.ts';
-import { type Fault, type Outcome, outcomeOf } from '../../faults/fault.ts';
+import type { ElementFault } from '../../faults/fault.ts';
+import { outcomeOf, type TrainOutcome } from '../../faults/outcome.ts';
 import { solveSpeeds } from '../../gears/solve.ts';
 import type { Train } from '../../gears/train.ts';
 import { makeDecimal } from '../../rational.ts';
@@ -29,7 +30,7 @@ export const rangeNames = (ranges: readonly { readonly id: string }[]): Phrase[]
   ranges.map(({ id }) => thing('range', id));
 
 /** "Range 3: drives as 1, at 2.875 : 1." */
-export function outcomeInWords(unit: Unit, range: Range, outcome: Outcome): Phrase {
+export function outcomeInWords(unit: Unit, range: Range, outcome: TrainOutcome): Phrase {
   const decimals = unit.ranges[0]!.decimals;
   return say(`outcome.${outcome.kind}`, {
     range: thing('range', range.id),
@@ -39,7 +40,11 @@ export function outcomeInWords(unit: Unit, range: Range, outcome: Outcome): Phra
 }
 
 /** The outcome of a fault on a range by the second route, from the raw deck; any other ratio is one kind. */
-export function recheck(unit: Unit, fault: Fault, range: string): Exclude<Outcome['kind'], 'becomes'> {
+export function recheck(
+  unit: Unit,
+  fault: ElementFault,
+  range: string,
+): Exclude<TrainOutcome['kind'], 'becomes'> {
   const raw = unit.deck.train;
   const charted = rawApplied(unit, range);
   const isFaulty = ({ id }: { readonly id: string }) => id === fault.element;
