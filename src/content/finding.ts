@@ -18,10 +18,34 @@ export const RECORDS = {
   solenoids: 'solenoid',
   positions: 'position',
   sensors: 'sensor',
+  shaftLine: 'part',
+  seats: 'seat',
+  stacks: 'stack',
+  items: 'plate',
+  fits: 'fit',
+  parts: 'selective',
+  readings: 'reading',
   sequences: 'sequence',
   steps: 'step',
+  added: 'step',
+  checks: 'check',
+  supplies: 'supply',
+  windings: 'winding',
+  pickups: 'pickup',
+  thermistors: 'thermistor',
+  connectors: 'connector',
+  pins: 'pin',
+  fluids: 'fluid',
+  torques: 'torque',
+  weights: 'weight',
+  codes: 'code',
+  aliases: 'alias',
   cautions: 'caution',
 } as const;
+/** Records that are named together with the one they stand in: "strip/drain". */
+const WITHIN: readonly Place['kind'][] = ['step', 'check', 'plate', 'selective', 'reading', 'pin'];
+/** Fields that name a record, the first that it has. */
+const NAMING = ['id', 'solenoid', 'sensor', 'of'];
 export type RecordKind = (typeof RECORDS)[keyof typeof RECORDS];
 
 export interface Place {
@@ -85,10 +109,11 @@ export function placeOf(root: unknown, path: Path): Place {
   for (const [depth, part] of path.entries()) {
     const list = path[depth - 1];
     if (typeof part !== 'number' || typeof list !== 'string' || !Object.hasOwn(RECORDS, list)) continue;
-    const found = own(valueAt(root, path.slice(0, depth + 1)), 'id');
+    const record = valueAt(root, path.slice(0, depth + 1));
+    const found = NAMING.map((field) => own(record, field)).find((value) => value !== undefined);
     const text = typeof found === 'string' && found.trim() !== '' ? found.slice(0, 60) : null;
     kind = RECORDS[list as keyof typeof RECORDS];
-    id = kind === 'step' && id !== null && text !== null ? `${id}/${text}` : text;
+    id = WITHIN.includes(kind) && id !== null && text !== null ? `${id}/${text}` : text;
     number = part + 1;
     rest = path.slice(depth + 1);
   }

@@ -4,44 +4,21 @@
  * (public/deck.schema.json); docs/deck-format.md is the readable companion.
  */
 import { ELEMENT_KINDS, GEARSET_KINDS } from '../core/gears/train.ts';
-import { type Deck, HAZARDS, PRESSURES, SOLENOID_KINDS, TORQUE_UNITS } from '../core/unit/deck.ts';
+import { type Deck, PRESSURES, SOLENOID_KINDS } from '../core/unit/deck.ts';
 import type { Agreed, DeepReadonly, KeyPath } from './agreement.ts';
+import { electrical } from './schema/electrical.ts';
+import { DECIMAL, DECK_ID, day, ID, id, ids, language, name, provenance, words } from './schema/fields.ts';
+import { fit } from './schema/fits.ts';
+import { part, seat } from './schema/seats.ts';
+import { sequence } from './schema/sequences.ts';
+import { alias, capacity, caution, code, fluid, tightening, weight } from './schema/service.ts';
+import { stack } from './schema/stacks.ts';
 import { z } from './zod.ts';
 
 /** The format this program reads and writes. */
 export const FORMAT = 1;
 
-/** Starts with a letter or digit, no spaces, and none of the marks that references use (":" and "/"). */
-export const ID = /^[\p{L}\p{N}][\p{L}\p{M}\p{N}._+'′*#&()-]{0,39}$/u;
-export const DECK_ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
-export const DECIMAL = /^-?\d{1,6}(\.\d{1,9})?$/;
-export const MEASURE = /^\d{1,6}(\.\d{1,6})?$/;
-export const REFERENCE = /^[a-z]+:[^\s:]+$/;
-export const LANGUAGE = /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/;
-/** At least one mark that can be seen. */
-export const WORDS = /\S/;
-
-const id = (description: string) => z.string().regex(ID).describe(description);
-const words = (description: string) => z.string().max(2000).regex(WORDS).describe(description);
-const ids = (description: string) => z.array(z.string().regex(ID)).max(60).describe(description);
 const teeth = (description: string) => z.int().min(1).max(999).describe(description);
-const day = (description: string) => z.iso.date().describe(description);
-
-const signature = (description: string) =>
-  z.strictObject({ by: words('Who did it.'), on: day('On which day: YYYY-MM-DD.') }).describe(description);
-
-const provenance = {
-  source: id('The source this comes from: an id from `sources`.').optional(),
-  measuredBy: words('Who measured or counted it.').optional(),
-  unsure: z
-    .literal(true)
-    .describe('Not verified yet: shown and printed with a mark, never asked. Leave out when it is sure.')
-    .optional(),
-  verified: signature('Who checked it against the source or the unit, and when.').optional(),
-  note: words('Anything a colleague should know about this value.').optional(),
-};
-
-const name = words('What the shop calls it. Without a name the id is shown.').optional();
 
 const source = z
   .strictObject({
@@ -104,6 +81,7 @@ const element = z
           'when it would fall behind. backward: the other way round.',
       )
       .optional(),
+    capacity: capacity.optional(),
     ...provenance,
   })
   .meta({ id: 'element', description: 'A friction element or one-way.' });
@@ -178,56 +156,6 @@ const sensor = z
   })
   .meta({ id: 'sensor', description: 'A speed sensor.' });
 
-const step = z
-  .strictObject({
-    id: id('Id of the step within its sequence.'),
-    text: words('What is done, in the words of the shop.'),
-    after: z
-      .array(
-        z.strictObject({
-          step: id('A step of this sequence that must be done before.'),
-          reason: words('Why it must be done before.'),
-        }),
-      )
-      .max(60)
-      .describe('What must be done before this step, and why.')
-      .optional(),
-    tool: words('Tool the step needs.').optional(),
-    torque: z
-      .strictObject({
-        value: z.string().regex(MEASURE).describe('The figure as printed, as text: "12".'),
-        unit: z.enum(TORQUE_UNITS).describe('The unit it is printed in.'),
-      })
-      .describe('Tightening torque.')
-      .optional(),
-    hazards: z.array(z.enum(HAZARDS)).max(HAZARDS.length).describe('Dangers of this step.').optional(),
-    ...provenance,
-  })
-  .meta({ id: 'step', description: 'One step of a sequence.' });
-
-const sequence = z
-  .strictObject({
-    id: id('Id of the sequence.'),
-    name,
-    steps: z.array(step).max(200).describe('The steps, in one order that works.'),
-    ...provenance,
-  })
-  .meta({ id: 'sequence', description: 'Work in steps, with must-be-before relations.' });
-
-const caution = z
-  .strictObject({
-    id: id('Id of the caution.'),
-    hazard: z.enum(HAZARDS).describe('What kind of danger.'),
-    text: words('What to do or keep from. Shown before the answer and in print.'),
-    attachedTo: z
-      .array(z.string().max(120).regex(REFERENCE))
-      .min(1)
-      .max(200)
-      .describe('What it belongs to: "element:C1", "solenoid:SA", "range:4", "step:strip/pump-off".'),
-    reviewed: signature('Who reviewed the caution, and when.').optional(),
-  })
-  .meta({ id: 'caution', description: 'A safety caution.' });
-
 export const deckFile = z
   .strictObject({
     $schema: z.string().max(500).describe('For editors: where the JSON Schema is.').optional(),
@@ -240,12 +168,7 @@ export const deckFile = z
     title: words('Title of the deck.'),
     unit: words('Model name of the unit.'),
     revision: z.int().min(1).max(1_000_000).describe('Counts up by one with every change handed out.'),
-    language: z
-      .string()
-      .max(40)
-      .regex(LANGUAGE)
-      .describe('Language of the deck\'s own words, as a BCP 47 tag: "en", "fr-CA".')
-      .optional(),
+    language: language('Language of the deck\'s own words, as a BCP 47 tag: "en", "fr-CA".').optional(),
     sources: z.array(source).max(200).describe('Where the values come from.').optional(),
     train: z
       .strictObject({
@@ -265,7 +188,17 @@ export const deckFile = z
     solenoids: z.array(solenoid).max(40).describe('The solenoids.').optional(),
     lever: lever.optional(),
     sensors: z.array(sensor).max(40).describe('Speed sensors.').optional(),
+    shaftLine: z.array(part).max(99).describe('Bodies of the shaft line, from front to rear.').optional(),
+    seats: z.array(seat).max(99).describe('Bearings, washers and seals and how they lie.').optional(),
+    stacks: z.array(stack).max(40).describe('Plates in order.').optional(),
+    fits: z.array(fit).max(60).describe('Measurements with limits and selective parts.').optional(),
     sequences: z.array(sequence).max(40).describe('Work in steps.').optional(),
+    electrical: electrical.optional(),
+    fluids: z.array(fluid).max(10).describe('Fluids and fills.').optional(),
+    torques: z.array(tightening).max(200).describe('Torques by place.').optional(),
+    weights: z.array(weight).max(60).describe('What things weigh.').optional(),
+    codes: z.array(code).max(200).describe('Trouble codes.').optional(),
+    aliases: z.array(alias).max(400).describe('Other names.').optional(),
     cautions: z.array(caution).max(200).describe('Safety cautions.').optional(),
   })
   .meta({

@@ -3,7 +3,9 @@ import { say } from '../core/questions/phrase.ts';
 import { fail, pass, type Result } from '../core/result.ts';
 import type { Deck } from '../core/unit/deck.ts';
 import { type Finding, makeFinding, type Path, type Spot, valueAt } from './finding.ts';
-import { DECIMAL, DECK_ID, deckFile, FORMAT, ID, LANGUAGE, MEASURE, REFERENCE, WORDS } from './schema.ts';
+import { SERVES } from './schema/electrical.ts';
+import { DECIMAL, DECK_ID, FROM_ZERO, ID, LANGUAGE, MEASURE, REFERENCE, WORDS } from './schema/fields.ts';
+import { deckFile, FORMAT } from './schema.ts';
 import { z } from './zod.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -13,6 +15,8 @@ const PATTERNS: readonly (readonly [RegExp, string])[] = [
   [DECK_ID, 'deck-id'],
   [DECIMAL, 'decimal'],
   [MEASURE, 'measure'],
+  [FROM_ZERO, 'from-zero'],
+  [SERVES, 'serves'],
   [REFERENCE, 'reference'],
   [LANGUAGE, 'language'],
   [WORDS, 'words'],

@@ -1,4 +1,4 @@
-import type { DeckSequence } from '../../core/unit/deck.ts';
+import type { DeckSequence } from '../../core/unit/sequences.ts';
 import type { Rule } from './rule.ts';
 
 /** Circles of steps that each wait for the next; every circle once, from its first step in the file. */

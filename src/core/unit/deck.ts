@@ -3,22 +3,18 @@
  * unit's shop data and holds no questions. docs/deck-format.md says what every field means.
  */
 import type { Element, Gear, Gearset, Train } from '../gears/train.ts';
+import type { DeckCapacity } from './capacity.ts';
+import type { DeckCaution } from './cautions.ts';
+import type { DeckElectrical } from './electrical.ts';
+import type { DeckFit } from './fits.ts';
+import type { Named, Provenance } from './record.ts';
+import type { DeckPart, DeckSeat } from './seats.ts';
+import type { DeckSequence } from './sequences.ts';
+import type { DeckAlias, DeckCode, DeckFluid, DeckTorque, DeckWeight } from './service.ts';
+import type { DeckStack } from './stacks.ts';
 
-/** Where a value comes from and whether it may be asked. An `unsure` value is kept and printed, never asked. */
-export interface Provenance {
-  /** Id of one of the deck's sources. */
-  readonly source?: string | undefined;
-  readonly measuredBy?: string | undefined;
-  readonly unsure?: true | undefined;
-  readonly verified?: { readonly by: string /** YYYY-MM-DD */; readonly on: string } | undefined;
-  readonly note?: string | undefined;
-}
-
-export interface Named {
-  readonly id: string;
-  /** What the shop calls it; the id is shown where there is none. */
-  readonly name?: string | undefined;
-}
+export { type DeckCaution, HAZARDS, type Hazard } from './cautions.ts';
+export type { Named, Provenance } from './record.ts';
 
 export interface DeckGearset extends Gearset, Named, Provenance {
   readonly carrier: { readonly shaft: string };
@@ -28,7 +24,10 @@ export interface DeckGearset extends Gearset, Named, Provenance {
   readonly planets?: number | undefined;
 }
 
-export interface DeckElement extends Element, Named, Provenance {}
+export interface DeckElement extends Element, Named, Provenance {
+  /** What its torque capacity is computed from; it has its own provenance. */
+  readonly capacity?: DeckCapacity | undefined;
+}
 
 export interface DeckTrain extends Train {
   readonly shafts?: readonly Named[] | undefined;
@@ -93,41 +92,6 @@ export interface DeckSource {
   readonly on?: string | undefined;
 }
 
-export const HAZARDS = [
-  'roll-away', 'moving-test', 'hot-fluid', 'pressure', 'lift', 'handling', 'air', 'stored-energy', 'rotating',
-  'electrical', 'high-voltage', 'chemicals', 'heat', 'road-test',
-] as const; // biome-ignore format: one line per group reads better
-export type Hazard = (typeof HAZARDS)[number];
-
-export interface DeckCaution {
-  readonly id: string;
-  readonly hazard: Hazard;
-  /** What to do or keep from, in the shop's words. */
-  readonly text: string;
-  /** References of what it belongs to: "solenoid:SC1", "element:B1"… */
-  readonly attachedTo: readonly string[];
-  readonly reviewed?: { readonly by: string; readonly on: string } | undefined;
-}
-
-export const TORQUE_UNITS = ['N·m', 'lbf·ft', 'lbf·in'] as const;
-
-export interface DeckStep extends Provenance {
-  readonly id: string;
-  /** What is done, in the shop's words. */
-  readonly text: string;
-  /** Steps of the same sequence that must be done before this one, each with the reason. */
-  readonly after?: readonly { readonly step: string; readonly reason: string }[] | undefined;
-  readonly tool?: string | undefined;
-  /** Tightening torque as it is printed: the value as text, in its own unit. */
-  readonly torque?: { readonly value: string; readonly unit: (typeof TORQUE_UNITS)[number] } | undefined;
-  readonly hazards?: readonly Hazard[] | undefined;
-}
-
-/** Steps with must-be-before relations. The order in the file is one way to do it, not the only one. */
-export interface DeckSequence extends Named, Provenance {
-  readonly steps: readonly DeckStep[];
-}
-
 export interface Deck {
   readonly detentDeck: 1;
   readonly id: string;
@@ -147,6 +111,17 @@ export interface Deck {
   readonly solenoids?: readonly DeckSolenoid[] | undefined;
   readonly lever?: DeckLever | undefined;
   readonly sensors?: readonly DeckSensor[] | undefined;
+  /** Bodies from front to rear, and what sits between them. */
+  readonly shaftLine?: readonly DeckPart[] | undefined;
+  readonly seats?: readonly DeckSeat[] | undefined;
+  readonly stacks?: readonly DeckStack[] | undefined;
+  readonly fits?: readonly DeckFit[] | undefined;
   readonly sequences?: readonly DeckSequence[] | undefined;
+  readonly electrical?: DeckElectrical | undefined;
+  readonly fluids?: readonly DeckFluid[] | undefined;
+  readonly torques?: readonly DeckTorque[] | undefined;
+  readonly weights?: readonly DeckWeight[] | undefined;
+  readonly codes?: readonly DeckCode[] | undefined;
+  readonly aliases?: readonly DeckAlias[] | undefined;
   readonly cautions?: readonly DeckCaution[] | undefined;
 }

@@ -7,22 +7,9 @@ import { type Solution, solveSpeeds } from '../gears/solve.ts';
 import { solveTorques, type Torques } from '../gears/torque.ts';
 import type { Rational } from '../rational.ts';
 import type { Deck, DeckRange, DeckRow } from './deck.ts';
+import { type Ref, unsureRefsOf } from './refs.ts';
 
-/**
- * Points at one value of a deck: "range:4", "element:C1", "solenoid:S2", "cell:4/C1", "step:strip/pump-off".
- * Stable for ever.
- */
-export type Ref = `${RefKind}:${string}`;
-export type RefKind =
-  | 'range'
-  | 'neutral'
-  | 'cell'
-  | 'element'
-  | 'gearset'
-  | 'solenoid'
-  | 'position'
-  | 'sensor'
-  | 'step';
+export type { Ref, RefKind } from './refs.ts';
 
 export interface Row {
   readonly id: string;
@@ -45,7 +32,7 @@ export interface Unit {
   readonly ranges: readonly Range[];
   /** Rows that do not drive. */
   readonly neutrals: readonly Row[];
-  /** True when nothing about the value is marked unsure; cells of a row count with it. */
+  /** True when nothing about the value is marked unsure; cells count with their row, plates with their stack. */
   sure(ref: Ref): boolean;
 }
 
@@ -55,34 +42,6 @@ export function trainRefs(deck: Deck): Ref[] {
     ...deck.train.gearsets.map((set): Ref => `gearset:${set.id}`),
     ...deck.train.elements.map((element): Ref => `element:${element.id}`),
   ];
-}
-
-function unsureRefs(deck: Deck): Set<Ref> {
-  const unsure = new Set<Ref>();
-  const note = (kind: RefKind, records: readonly { id: string; unsure?: true | undefined }[] = []) => {
-    for (const record of records) if (record.unsure) unsure.add(`${kind}:${record.id}`);
-  };
-  note('gearset', deck.train.gearsets);
-  note('element', deck.train.elements);
-  note('range', deck.chart.ranges);
-  note('neutral', deck.chart.neutral);
-  note('solenoid', deck.solenoids);
-  note('position', deck.lever?.positions);
-  note('sensor', deck.sensors);
-  for (const sequence of deck.sequences ?? [])
-    for (const step of sequence.steps)
-      if (step.unsure || sequence.unsure) unsure.add(`step:${sequence.id}/${step.id}`);
-  const cells = (kind: 'range' | 'neutral', rows: readonly DeckRow[] = []) => {
-    for (const row of rows) {
-      for (const element of row.unsureCells ?? []) {
-        unsure.add(`${kind}:${row.id}`);
-        unsure.add(`cell:${row.id}/${element}`);
-      }
-    }
-  };
-  cells('range', deck.chart.ranges);
-  cells('neutral', deck.chart.neutral);
-  return unsure;
 }
 
 /**
@@ -112,7 +71,7 @@ export function makeUnit(deck: Deck): Unit {
     const applied = sorted(row.applied);
     return { id: row.id, ref: `neutral:${row.id}`, applied, solution: settle(deck.train, applied).solution };
   };
-  const unsure = unsureRefs(deck);
+  const unsure = unsureRefsOf(deck);
   return {
     deck,
     ranges: deck.chart.ranges.map(solveRange),

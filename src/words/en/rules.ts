@@ -22,7 +22,7 @@ const NAMES = {
   'finding.steps-exist.expected': 'one of {known}',
   'finding.cautions-attached.found': '"{ref}", which the deck does not have',
   'finding.cautions-attached.expected':
-    'something of this deck, kind and id: range, neutral, element, gearset, solenoid, position, sensor, cell:ROW/ELEMENT or step:SEQUENCE/STEP',
+    'something of this deck, kind and id: "element:C1", "solenoid:S1", "seat:T5"; or with what it stands in: "step:strip/drain", "cell:4/C1", "plate:C1/steel-2"',
 } as const;
 
 const TRAIN = {

@@ -1,0 +1,59 @@
+/** Measurements with limits and a list of selective parts (src/core/measure computes with them). */
+import type { Effect, METHODS } from '../measure/play.ts';
+import type { Band, Length, Named, Provenance } from './record.ts';
+
+export const FIT_KINDS = ['end-play', 'clutch-clearance', 'piston-travel'] as const;
+export type FitKind = (typeof FIT_KINDS)[number];
+
+export const INSTRUMENTS = ['dial', 'depth-gauge', 'feeler'] as const;
+
+export interface DeckSelectivePart extends Named, Provenance {
+  readonly thickness: Length;
+}
+
+/** One depth, read from a face, or over the gauge bar laid on it. */
+export interface DeckDepth {
+  readonly reading: Length;
+  readonly overBar?: true | undefined;
+}
+
+/** Figures somebody read, and what was chosen on them. Which fields there are depends on the fit's method. */
+export interface DeckReading extends Provenance {
+  readonly id: string;
+  /** bare, part-fitted: the play read. */
+  readonly play?: Length | undefined;
+  /** part-fitted: id of the selective part that was in. */
+  readonly fitted?: string | undefined;
+  /** depths: face down to the seat, and how far the part above stands off its face. */
+  readonly seat?: DeckDepth | undefined;
+  readonly standOff?: DeckDepth | undefined;
+  /** Id of the selective part chosen, and the play read with it. They prove the `effect`. */
+  readonly chosen?: string | undefined;
+  readonly result?: Length | undefined;
+}
+
+export interface DeckFit extends Named, Provenance {
+  readonly kind: FitKind;
+  /** Where it is measured, in the shop's words. */
+  readonly where: string;
+  /** bare: with no selective part in. part-fitted: with a known one in. depths: from two depths. */
+  readonly method: (typeof METHODS)[number];
+  readonly instrument: (typeof INSTRUMENTS)[number];
+  readonly limits: Band<Length>;
+  /** Play to aim at, where the maker states one that is not the middle. */
+  readonly aim?: Length | undefined;
+  /** What a thicker selective part does to the play. */
+  readonly effect: Effect;
+  /** How far apart repeated readings may lie. */
+  readonly spread?: Length | undefined;
+  /** depths: height of the gauge bar; thickness the gasket is pressed down to. */
+  readonly bar?: Length | undefined;
+  readonly gasket?: Length | undefined;
+  readonly parts: readonly DeckSelectivePart[];
+  /** Id of the stack it belongs to, and "stack/item" of the selective part in it. */
+  readonly stack?: string | undefined;
+  readonly item?: string | undefined;
+  /** Id of the seat whose thickness is chosen. */
+  readonly seat?: string | undefined;
+  readonly readings?: readonly DeckReading[] | undefined;
+}
