@@ -57,7 +57,18 @@ export function makeSay(deck: Deck | null, locale = 'en'): Say {
     const rendered = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, render(value)]));
     return String(format.format(rendered));
   };
-  return (phrase) => asSentence(speak(phrase));
+  return (phrase) => {
+    const text = speak(phrase);
+    return startsWithThing(phrase, catalogue) ? asSentence(text) : text;
+  };
+}
+
+/** Whether the message opens with a placeholder that a thing of the deck, or a list of them, fills. */
+function startsWithThing(phrase: Phrase, catalogue: Readonly<Record<string, string>>): boolean {
+  const name = /^\{(\w+)\}/.exec(catalogue[phrase.key] ?? '')?.[1];
+  const value = name === undefined ? undefined : phrase.values?.[name];
+  const [first] = Array.isArray(value) ? value : [value];
+  return typeof first === 'object' && first.key === 'thing';
 }
 
 /** A sentence that starts with a shop name starts with a capital; an id like "s4" is left as it is printed. */
