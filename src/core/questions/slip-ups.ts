@@ -11,6 +11,8 @@ export const SLIP_UPS = {
   'once-on-stays-on': 'fills the gap between first and last use',
   'neighbour-element': 'takes the column beside it',
   'reverse-left-out': 'leaves the reverse ranges out',
+  'one-range-for-all': 'takes one range for all that use the element',
+  'asked-the-other-way': 'answers the question turned round',
   // shifts
   'release-apply-swapped': 'takes released for applied',
   'held-through-counted': 'counts an element that stays on as changing',

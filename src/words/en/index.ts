@@ -1,5 +1,6 @@
 /** English: every message the project can say, by key. One file per subject. */
 import { CHART } from './chart.ts';
+import { CHART_WORK } from './chart-work.ts';
 import { CLI } from './cli.ts';
 import { DRAWINGS } from './drawings.ts';
 import { FAULTS } from './faults.ts';
@@ -13,6 +14,7 @@ import { STORAGE } from './storage.ts';
 
 export const EN: Readonly<Record<string, string>> = {
   ...CHART,
+  ...CHART_WORK,
   ...CLI,
   ...GEARS,
   ...DRAWINGS,

@@ -8,6 +8,8 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.once-on-stays-on': 'It does not stay on all the way between its first and last range.',
   'slip-up.neighbour-element': 'Those are the ranges of the element beside it.',
   'slip-up.reverse-left-out': 'Right as far as the forward ranges go; reverse uses it too.',
+  'slip-up.one-range-for-all': 'That is true of one range, not of every range that uses it.',
+  'slip-up.asked-the-other-way': 'That answers the question the other way round: the ranges of the others.',
   'slip-up.release-apply-swapped': 'Turned round: what you took as coming on comes off.',
   'slip-up.held-through-counted': 'An element that stays on does not change.',
   'slip-up.applied-only': 'You counted what comes on. What comes off counts as well.',

@@ -1,6 +1,7 @@
 /** Every family, by subject. Adding one: a file, its test, a line here, its words (docs/families.md). */
 import type { Family } from '../question.ts';
 import { actualRange } from './actual-range.ts';
+import { elementCompany } from './element-company.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
@@ -22,6 +23,7 @@ export const FAMILIES: readonly Family[] = [
   rangeElements,
   rangeFromElements,
   elementRanges,
+  elementCompany,
   shiftChanges,
   shiftCount,
   rowRatio,
