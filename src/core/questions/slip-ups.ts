@@ -18,6 +18,8 @@ export const SLIP_UPS = {
   'held-through-counted': 'counts an element that stays on as changing',
   'applied-only': 'counts only what comes on',
   'steps-added': 'adds up the shifts in between',
+  'first-step-only': 'sees only the first step on the way',
+  'last-step-only': 'sees only the last range before the new one',
   'pair-from-chart': 'takes elements that a range drives on',
   'extra-element-harmless': 'takes one element more in a range for harmless',
   'uncharted-tied-up': 'takes every combination that no range uses for a tie-up',

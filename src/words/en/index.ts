@@ -8,6 +8,7 @@ import { FINDINGS } from './findings.ts';
 import { GEARS } from './gears.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SCREENS } from './screens.ts';
+import { SHIFTS } from './shifts.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
 import { STORAGE } from './storage.ts';
@@ -22,6 +23,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...FINDINGS,
   ...RULE_WORDS,
   ...SCREENS,
+  ...SHIFTS,
   ...SLIP_UP_WORDS,
   ...SOLENOIDS,
   ...STORAGE,

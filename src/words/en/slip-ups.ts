@@ -14,6 +14,8 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.held-through-counted': 'An element that stays on does not change.',
   'slip-up.applied-only': 'You counted what comes on. What comes off counts as well.',
   'slip-up.steps-added': 'You counted the shifts in between. A longer shift goes there at once.',
+  'slip-up.first-step-only': 'That is the first step alone, to the range beside it.',
+  'slip-up.last-step-only': 'That is the last step alone, from the range beside it.',
   'slip-up.pair-from-chart': 'A range drives on just those elements, so they cannot tie the train up.',
   'slip-up.extra-element-harmless': 'One element more in a range that drives is too much here: it ties up.',
   'slip-up.uncharted-tied-up': 'Not every combination that the chart leaves out ties up.',

@@ -14,6 +14,7 @@ import { rowRatio } from './row-ratio.ts';
 import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
+import { skipShift } from './skip-shift.ts';
 import { slipSpeed } from './slip-speed.ts';
 import { solenoidElements } from './solenoid-elements.ts';
 import { tieUps } from './tie-ups.ts';
@@ -25,6 +26,7 @@ export const FAMILIES: readonly Family[] = [
   elementRanges,
   elementCompany,
   shiftChanges,
+  skipShift,
   shiftCount,
   rowRatio,
   ratioOrder,

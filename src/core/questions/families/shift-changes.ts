@@ -1,6 +1,4 @@
 /** What does each element do in a shift to the next range, up or down? From memory: no row is shown. */
-import type { Random } from '../../random.ts';
-import type { Unit } from '../../unit/unit.ts';
 import { say, thing } from '../phrase.ts';
 import type { Answer, FactId, Family, Lure } from '../question.ts';
 import {
@@ -12,23 +10,17 @@ import {
   rawApplied,
   rowInWords,
 } from './chart-parts.ts';
-import { CHANGES, type Change, changeOf, elementsThat, nextShifts, type Shift } from './shift-parts.ts';
-
-/** As many as fit a phone at thumb size without hiding the prompt. */
-const MOST_ELEMENTS = 6;
+import {
+  CHANGES,
+  type Change,
+  changeOf,
+  elementsAsked,
+  elementsThat,
+  nextShifts,
+  type Shift,
+} from './shift-parts.ts';
 
 const factOf = ({ from, to }: Shift): FactId => `shift:${from.id}>${to.id}`;
-
-/** Every element on before or after, filled up with others that the eye could take for them. */
-function asked(unit: Unit, shift: Shift, random: Random): string[] {
-  const all = unit.deck.train.elements.map(({ id }) => id);
-  const taking = all.filter((id) => changeOf(id, shift) !== 'stays-off');
-  const idle = random.sample(
-    all.filter((id) => !taking.includes(id)),
-    Math.max(0, MOST_ELEMENTS - taking.length),
-  );
-  return all.filter((id) => taking.includes(id) || idle.includes(id));
-}
 
 export const shiftChanges: Family = {
   id: 'shift-changes',
@@ -40,7 +32,7 @@ export const shiftChanges: Family = {
     if (!up) return undefined;
     const shift: Shift = random.int(0, 1) === 0 ? up : { from: up.to, to: up.from };
     const { from, to } = shift;
-    const elements = asked(unit, shift, random);
+    const elements = elementsAsked(unit, shift, random);
     const told = (rule: (element: string) => Change): Answer => ({
       form: 'pair',
       pairs: Object.fromEntries(elements.map((id) => [id, rule(id)])),

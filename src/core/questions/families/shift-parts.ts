@@ -1,4 +1,5 @@
 /** Shifts: pairs of forward ranges and what each element does between them. */
+import type { Random } from '../../random.ts';
 import type { Range, Unit } from '../../unit/unit.ts';
 import { sameRow } from './chart-parts.ts';
 
@@ -53,3 +54,17 @@ export function changeOf(element: string, { from, to }: Shift): Change {
 /** Elements that do this in the shift, in the order of the train. */
 export const elementsThat = (unit: Unit, change: Change, shift: Shift): string[] =>
   unit.deck.train.elements.map(({ id }) => id).filter((id) => changeOf(id, shift) === change);
+
+/** As many as fit a phone at thumb size without hiding the prompt. */
+const MOST_ELEMENTS = 6;
+
+/** Every element on before or after, filled up with others that the eye could take for them. */
+export function elementsAsked(unit: Unit, shift: Shift, random: Random): string[] {
+  const all = unit.deck.train.elements.map(({ id }) => id);
+  const taking = all.filter((id) => changeOf(id, shift) !== 'stays-off');
+  const idle = random.sample(
+    all.filter((id) => !taking.includes(id)),
+    Math.max(0, MOST_ELEMENTS - taking.length),
+  );
+  return all.filter((id) => taking.includes(id) || idle.includes(id));
+}
