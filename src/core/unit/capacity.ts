@@ -1,5 +1,8 @@
 /** What the torque capacity of an element is computed from (src/core/capacity). All widths are diameters. */
-import type { Force, GaugePressure, Length, Provenance } from './record.ts';
+import { type Clutch, facesOf, type Model } from '../capacity/clutch.ts';
+import { type Piston, ringAreaMm2 } from '../capacity/piston.ts';
+import { parseRational, ZERO } from '../rational.ts';
+import { exactIn, type Force, type GaugePressure, type Length, type Provenance } from './record.ts';
 
 export interface DeckCapacity extends Provenance {
   /** Ring-shaped apply piston; inner left out for a full disc. */
@@ -14,4 +17,23 @@ export interface DeckCapacity extends Provenance {
   readonly friction: string;
   /** Greatest apply pressure. */
   readonly pressure: GaugePressure;
+}
+
+/** The plates as src/core/capacity takes them: radii, and two faces a friction. */
+export const clutchOf = ({ lining, frictions, friction }: DeckCapacity, model: Model): Clutch => ({
+  model,
+  face: {
+    outerMm: exactIn(lining.outer, 'mm').div(2n),
+    innerMm: exactIn(lining.inner, 'mm').div(2n),
+  },
+  faces: facesOf(frictions),
+  friction: parseRational(friction)!,
+});
+
+/** The piston without spinning oil. Diameters that are inside out are a mistake of ours and throw. */
+export function pistonOf({ piston, spring }: DeckCapacity): Piston {
+  const inner = piston.inner ? exactIn(piston.inner, 'mm') : ZERO;
+  const area = ringAreaMm2(exactIn(piston.outer, 'mm'), inner);
+  if (!area.ok) throw new Error(`piston: ${area.error.code}`);
+  return { areaMm2: area.value, springN: exactIn(spring, 'N') };
 }

@@ -1,6 +1,7 @@
 /** Measurements with limits and a list of selective parts (src/core/measure computes with them). */
-import type { Effect, METHODS } from '../measure/play.ts';
-import type { Band, Length, Named, Provenance } from './record.ts';
+import type { Depth, Effect, METHODS, Reading } from '../measure/play.ts';
+import type { Fit, Part } from '../measure/select.ts';
+import { type Band, exactIn, type Length, limitsIn, type Named, type Provenance } from './record.ts';
 
 export const FIT_KINDS = ['end-play', 'clutch-clearance', 'piston-travel'] as const;
 export type FitKind = (typeof FIT_KINDS)[number];
@@ -57,3 +58,37 @@ export interface DeckFit extends Named, Provenance {
   readonly seat?: string | undefined;
   readonly readings?: readonly DeckReading[] | undefined;
 }
+
+/** The unit a fit is judged in: that of its limits. Everything below is in it. */
+export const unitOf = ({ limits }: DeckFit): Length['unit'] => limits.low.unit;
+
+export const partsOf = (fit: DeckFit): Part[] =>
+  fit.parts.map(({ id, thickness }) => ({ id, thickness: exactIn(thickness, unitOf(fit)) }));
+
+/** A reading as src/core/measure takes it; null where it lacks what the method needs. */
+export function readingOf(fit: DeckFit, reading: DeckReading): Reading | null {
+  const unit = unitOf(fit);
+  const depth = (of: DeckDepth): Depth => ({
+    reading: exactIn(of.reading, unit),
+    bar: of.overBar && fit.bar && exactIn(fit.bar, unit),
+  });
+  if (fit.method === 'depths') {
+    if (!reading.seat || !reading.standOff) return null;
+    const gasket = fit.gasket && exactIn(fit.gasket, unit);
+    return { method: 'depths', seat: depth(reading.seat), standOff: depth(reading.standOff), gasket };
+  }
+  if (!reading.play) return null;
+  const play = exactIn(reading.play, unit);
+  if (fit.method === 'bare') return { method: 'bare', play };
+  const part = fit.parts.find(({ id }) => id === reading.fitted);
+  return part ? { method: 'part-fitted', play, part: exactIn(part.thickness, unit) } : null;
+}
+
+/** The fit with any reading, ready for `fitPart`. */
+export const fitWith = (fit: DeckFit, reading: Reading): Fit => ({
+  limits: limitsIn(fit.limits, unitOf(fit)),
+  effect: fit.effect,
+  reading,
+  parts: partsOf(fit),
+  aim: fit.aim && exactIn(fit.aim, unitOf(fit)),
+});

@@ -1,4 +1,7 @@
 /** What records of a deck have in common: a name, where a value comes from, and amounts as they were entered. */
+import type { Limits } from '../measure/limits.ts';
+import type { Rational } from '../rational.ts';
+import { valueIn } from '../units/convert.ts';
 import type { UnitSymbol } from '../units/units.ts';
 
 /** Where a value comes from and whether it may be asked. An `unsure` value is kept and printed, never asked. */
@@ -51,6 +54,19 @@ export interface Band<A> {
   readonly low: A;
   readonly high: A;
 }
+
+/** The exact figure in another unit of its kind. Unreadable text or another kind is a mistake of ours and throws. */
+export function exactIn(amount: Amount<UnitSymbol>, unit: UnitSymbol): Rational {
+  const exact = valueIn(amount, unit);
+  if (!exact.ok) throw new Error(`${amount.value} ${amount.unit} in ${unit}: ${exact.error.code}`);
+  return exact.value;
+}
+
+/** Both ends in one unit. */
+export const limitsIn = ({ low, high }: Band<Amount<UnitSymbol>>, unit: UnitSymbol): Limits => ({
+  low: exactIn(low, unit),
+  high: exactIn(high, unit),
+});
 
 export const ENDS = ['front', 'rear'] as const;
 /** Ends of the unit. The front is where the engine sits: the converter's end. */

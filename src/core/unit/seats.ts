@@ -3,6 +3,7 @@
  * a seat is a bearing, washer or seal between two of them. A face is told by its mark, and which way it looks by
  * what it touches, so that no note depends on which end somebody looked from; the end is stated all the same.
  */
+import type { Deck } from './deck.ts';
 import type { End, Length, Named, Provenance } from './record.ts';
 
 /** A body on the shaft line: pump, drum, hub, carrier, sun… Listed from front to rear. */
@@ -45,3 +46,30 @@ export interface DeckSeat extends Named, Provenance {
   readonly turned?: { readonly goesIn: boolean; readonly effect: string } | undefined;
   readonly size?: { readonly inner: Length; readonly outer: Length; readonly thickness: Length } | undefined;
 }
+
+export const otherSide = (side: Side): Side => (side === 'A' ? 'B' : 'A');
+
+/** Whether what this face touches lies to the front of what the other touches; null when the deck does not say. */
+function looksToFront(deck: Deck, seat: DeckSeat, side: Side): boolean | null {
+  const { touches } = seat.faces[side];
+  const neighbour = deck.seats?.find(({ id }) => id === touches);
+  if (neighbour) return neighbour.place < seat.place;
+  const line = deck.shaftLine ?? [];
+  const own = line.findIndex(({ id }) => id === touches);
+  const across = seat.faces[otherSide(side)].touches;
+  const beyond = line.findIndex(({ id }) => id === across);
+  return own < 0 || beyond < 0 ? null : own < beyond;
+}
+
+/** The face that looks to this end of the unit, which is the one seen from there. */
+export function faceTowards(deck: Deck, seat: DeckSeat, end: End): Side {
+  const front = looksToFront(deck, seat, 'A') ?? !(looksToFront(deck, seat, 'B') ?? false);
+  return front === (end === 'front') ? 'A' : 'B';
+}
+
+/** Whether its two faces can be told apart at all. */
+export const isOneSided = ({ faces }: DeckSeat): boolean => faces.A.mark !== undefined;
+
+/** Seats in the order of their places. */
+export const inOrder = (seats: readonly DeckSeat[]): DeckSeat[] =>
+  seats.toSorted((a, b) => a.place - b.place);

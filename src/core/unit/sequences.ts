@@ -2,6 +2,9 @@
  * Work in steps with must-be-before relations. A stripping sequence can say how it is turned round: assembly is
  * derived from it (src/core/sequence/assembly.ts) with the exceptions stored here.
  */
+import { fail, type Result } from '../result.ts';
+import { type AssemblyError, type AssemblyExceptions, assemblyOf } from '../sequence/assembly.ts';
+import { checkPrecedence, type Precedence, type PrecedenceError } from '../sequence/precedence.ts';
 import type { Hazard } from './cautions.ts';
 import type { Named, Provenance, Torque } from './record.ts';
 
@@ -61,4 +64,52 @@ export interface DeckSequence extends Named, Provenance {
   readonly steps: readonly DeckStep[];
   readonly assembly?: DeckAssembly | undefined;
   readonly checks?: readonly DeckCheck[] | undefined;
+}
+
+/** The precedence of the steps as they are listed. */
+export const precedenceOf = ({ steps }: DeckSequence): Result<Precedence, PrecedenceError> =>
+  checkPrecedence(steps);
+
+/** The stored exceptions as the derivation takes them. */
+export const exceptionsOf = ({ leftOut, added, lifted, imposed }: DeckAssembly): AssemblyExceptions => ({
+  leftOut: leftOut?.map(({ step }) => step),
+  added,
+  lifted,
+  imposed,
+});
+
+/** The precedence of the assembly; refused as `not-turned` where the sequence cannot be turned round. */
+export function assemblyPrecedenceOf(
+  sequence: DeckSequence,
+): Result<Precedence, AssemblyError | { readonly code: 'not-turned' }> {
+  if (!sequence.assembly) return fail({ code: 'not-turned' });
+  const strip = precedenceOf(sequence);
+  return strip.ok ? assemblyOf(strip.value, exceptionsOf(sequence.assembly)) : strip;
+}
+
+/** A step of the sequence or of its assembly. */
+export const stepOf = ({ steps, assembly }: DeckSequence, id: string): DeckStep | undefined =>
+  [...steps, ...(assembly?.added ?? [])].find((step) => step.id === id);
+
+/** What the assembly says at this step: its own words where stripping and assembly differ. */
+export const assemblyTextOf = ({ text, turned }: DeckStep): string => turned ?? text;
+
+/**
+ * Why one step directly comes before another, in the stripping or in the assembly; undefined when it does not.
+ * A relation that was turned round gives the reason it has in the stripping.
+ */
+export function reasonOf(
+  sequence: DeckSequence,
+  during: DeckCheck['during'],
+  earlier: string,
+  later: string,
+): string | undefined {
+  const stated = (before: string, step: string) =>
+    stepOf(sequence, step)?.after?.find((relation) => relation.step === before)?.reason;
+  if (during === 'strip') return stated(earlier, later);
+  const imposed = sequence.assembly?.imposed?.find(
+    (relation) => relation.earlier === earlier && relation.later === later,
+  );
+  const added = sequence.assembly?.added?.some(({ id }) => id === later);
+  return imposed?.reason ?? (added ? stated(earlier, later) : stated(later, earlier));
 }

@@ -1,6 +1,8 @@
 /** Plates in order: every pack from its floor up, with what a clearance is computed from. */
-import type { Waves } from '../measure/stack.ts';
-import type { End, Length, Named, Provenance } from './record.ts';
+import { type Plate, packClearance, type StackError, stackHeight, type Waves } from '../measure/stack.ts';
+import type { Rational } from '../rational.ts';
+import type { Result } from '../result.ts';
+import { type End, exactIn, type Length, type Named, type Provenance } from './record.ts';
 
 export const STACK_KINDS = [
   'piston',
@@ -55,3 +57,44 @@ export interface DeckStack extends Named, Provenance {
   /** How waved and dished plates count when the clearance is measured. */
   readonly waves?: Waves | undefined;
 }
+
+export const isInPack = ({ kind }: DeckStackItem): boolean => !OUTSIDE_PACK.includes(kind);
+
+const PLATE_KIND_OF: Partial<Record<StackKind, Plate['kind']>> = {
+  friction: 'friction',
+  steel: 'steel',
+  apply: 'apply',
+  backing: 'backing',
+  waved: 'cushion',
+  dished: 'cushion',
+};
+
+/** The plates that take room in the pack, in mm, from the floor up. One without a thickness is left out. */
+export const platesOf = ({ items }: DeckStack): Plate[] =>
+  items.filter(isInPack).flatMap(({ id, kind, thickness, free }) =>
+    thickness
+      ? [
+          {
+            id,
+            kind: PLATE_KIND_OF[kind] ?? 'ring',
+            thickness: exactIn(thickness, 'mm'),
+            free: free && exactIn(free, 'mm'),
+          },
+        ]
+      : [],
+  );
+
+export const countOf = ({ items }: DeckStack, kind: StackKind): number =>
+  items.filter((item) => item.kind === kind).length;
+
+/** Height of the plates, waved ones counted as the stack says (flat when it does not). */
+export const heightMm = (stack: DeckStack): Result<Rational, StackError> =>
+  stackHeight(platesOf(stack), stack.waves ?? 'flat');
+
+/** Room less height; null where the deck states no room. */
+export const clearanceMm = (stack: DeckStack): Result<Rational, StackError> | null =>
+  stack.room ? packClearance(exactIn(stack.room, 'mm'), platesOf(stack), stack.waves ?? 'flat') : null;
+
+/** Whether two items may change places. */
+export const interchangeable = (one: DeckStackItem, other: DeckStackItem): boolean =>
+  one.id === other.id || (one.identical !== undefined && one.identical === other.identical);
