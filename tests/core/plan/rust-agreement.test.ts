@@ -1,13 +1,14 @@
 /**
- * States of memory beside those of fsrs-rs, the model's implementation in Rust, through its own npm binding
- * (0.5.0; native builds for Linux, macOS and Windows). It computes in 32-bit floats: agreement to
+ * States of memory beside those of fsrs-rs (rust.ts): a table it once gave, everywhere; thousands of fresh
+ * histories where its build is to be had. It computes in 32-bit floats: agreement to
  * 1e-5, relative, and of stabilities under a day to 1e-5 days (ts-fsrs rounds those to eight decimals).
  */
-import { FSRSBinding, type NextStates } from '@open-spaced-repetition/binding';
 import { describe, expect, test } from 'vitest';
 import { calculatorFor, WEIGHTS } from '../../../src/core/memory/recall.ts';
 import { after, type Memory, transitionOf } from '../../../src/core/plan/transition.ts';
 import { type Random, randomFrom } from '../../../src/core/random.ts';
+import { Rust, type RustState } from './rust.ts';
+import frozen from './rust-states.json' with { type: 'json' };
 
 const HISTORIES = 2000;
 const LENGTH = 8;
@@ -27,14 +28,14 @@ function worst(leastGap: number, grades: readonly (1 | 3)[], weights: (random: R
   for (let seed = 1; seed <= HISTORIES; seed++) {
     const random = randomFrom(seed);
     const w = weights(random);
-    const [ours, theirs] = [calculatorFor(w), new FSRSBinding([...w])];
+    const [ours, theirs] = [calculatorFor(w), new Rust!([...w])];
     let mine: Memory | null = null;
-    let rust: NextStates['good']['memory'] | null = null;
+    let rust: RustState | null = null;
     for (let step = 0; step < LENGTH; step++) {
       const days = mine ? random.int(leastGap, 45) : 0;
       const grade = random.pick(grades);
       mine = ours.next_state(mine, days, grade);
-      const next: NextStates = theirs.nextStates(rust, 0.9, days);
+      const next = theirs.nextStates(rust, 0.9, days);
       rust = (grade === 3 ? next.good : next.again).memory;
       stability = Math.max(stability, relative(mine.stability, rust.stability));
       difficulty = Math.max(difficulty, relative(mine.difficulty, rust.difficulty));
@@ -43,33 +44,46 @@ function worst(leastGap: number, grades: readonly (1 | 3)[], weights: (random: R
   return { stability, difficulty };
 }
 
-describe(`the calculator and fsrs-rs over ${HISTORIES} random histories of ${LENGTH} answers`, () => {
-  test('usual parameters, days apart', () => {
-    const { stability, difficulty } = worst(1, [1, 3, 3], () => WEIGHTS);
-    expect(stability).toBeLessThan(1e-5);
-    expect(difficulty).toBeLessThan(1e-5);
-  });
-
-  test('usual parameters, with answers on the same day', () => {
-    const { stability, difficulty } = worst(0, [1, 3, 3], () => WEIGHTS);
-    expect(stability).toBeLessThan(1e-5);
-    expect(difficulty).toBeLessThan(1e-5);
-  });
-
-  test('other parameters, with answers on the same day', () => {
-    const { stability, difficulty } = worst(0, [1, 3], perturbed);
-    expect(stability).toBeLessThan(1e-5);
-    expect(difficulty).toBeLessThan(1e-5);
-  });
+test.each(frozen)('a history as fsrs-rs 0.5.0 gave it: $history', ({ history, states }) => {
+  const ours = calculatorFor(WEIGHTS);
+  let mine: Memory | null = null;
+  for (const [step, answer] of history.entries()) {
+    mine = ours.next_state(mine, answer[1]!, answer[0] as 1 | 3);
+    expect(relative(mine.stability, states[step]![0]!)).toBeLessThan(1e-5);
+    expect(relative(mine.difficulty, states[step]![1]!)).toBeLessThan(1e-5);
+  }
 });
 
-test(`the planner’s transitions and fsrs-rs over ${HISTORIES} random histories`, () => {
+describe.runIf(Rust)(
+  `the calculator and fsrs-rs over ${HISTORIES} random histories of ${LENGTH} answers`,
+  () => {
+    test('usual parameters, days apart', () => {
+      const { stability, difficulty } = worst(1, [1, 3, 3], () => WEIGHTS);
+      expect(stability).toBeLessThan(1e-5);
+      expect(difficulty).toBeLessThan(1e-5);
+    });
+
+    test('usual parameters, with answers on the same day', () => {
+      const { stability, difficulty } = worst(0, [1, 3, 3], () => WEIGHTS);
+      expect(stability).toBeLessThan(1e-5);
+      expect(difficulty).toBeLessThan(1e-5);
+    });
+
+    test('other parameters, with answers on the same day', () => {
+      const { stability, difficulty } = worst(0, [1, 3], perturbed);
+      expect(stability).toBeLessThan(1e-5);
+      expect(difficulty).toBeLessThan(1e-5);
+    });
+  },
+);
+
+test.runIf(Rust)(`the planner’s transitions and fsrs-rs over ${HISTORIES} random histories`, () => {
   let [stability, difficulty] = [0, 0];
   for (let seed = 1; seed <= HISTORIES; seed++) {
     const random = randomFrom(seed);
     const w = seed % 2 ? WEIGHTS : perturbed(random);
     const m = transitionOf(w);
-    const rust = new FSRSBinding([...w]);
+    const rust = new Rust!([...w]);
     let known = random.unit() < 0.4;
     let mine: Memory = known ? m.first.known : m.first.missed;
     const first = rust.nextStates(null, 0.9, 0);
@@ -88,9 +102,12 @@ test(`the planner’s transitions and fsrs-rs over ${HISTORIES} random histories
   expect(difficulty).toBeLessThan(1e-5);
 });
 
-test('where they differ: a first stability under 0.1 is lifted to it by the calculator alone', () => {
-  const w = WEIGHTS.with(0, 0.02);
-  const first = calculatorFor(w).next_state(null, 0, 1).stability;
-  expect(first).toBe(0.1);
-  expect(new FSRSBinding(w).nextStates(null, 0.9, 0).again.memory.stability).toBeCloseTo(0.02, 6);
-});
+test.runIf(Rust)(
+  'where they differ: a first stability under 0.1 is lifted to it by the calculator alone',
+  () => {
+    const w = WEIGHTS.with(0, 0.02);
+    const first = calculatorFor(w).next_state(null, 0, 1).stability;
+    expect(first).toBe(0.1);
+    expect(new Rust!(w).nextStates(null, 0.9, 0).again.memory.stability).toBeCloseTo(0.02, 6);
+  },
+);
