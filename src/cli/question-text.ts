@@ -53,7 +53,7 @@ function spaceInWords(space: AnswerSpace, say: Say): string {
       return `${head({ first: space.first, last: space.last })}\n${list(space.items)}`;
     case 'number':
       return head({
-        unit: space.unit ?? '',
+        unit: space.unit ?? 'none',
         tolerance: space.tolerance,
         signed: space.signed ? 'yes' : 'no',
       });
