@@ -25,6 +25,8 @@ export type Fault =
   | { readonly kind: 'solenoid-stuck-off' | 'solenoid-stuck-on'; readonly solenoid: string }
   /** Its own plug off, or its winding open. */
   | { readonly kind: 'solenoid-unplugged'; readonly solenoid: string }
+  /** Every solenoid of a supply group has no current. */
+  | { readonly kind: 'supply-lost'; readonly supply: string }
   /** The connector of the unit is off: no solenoid has current, no sensor in the unit is heard. */
   | { readonly kind: 'connector-off' }
   | { readonly kind: 'sensor-lost'; readonly sensor: string }
@@ -38,6 +40,7 @@ export function partOf(fault: Fault): string | undefined {
   if ('element' in fault) return fault.element;
   if ('gearset' in fault) return fault.gearset;
   if ('solenoid' in fault) return fault.solenoid;
+  if ('supply' in fault) return fault.supply;
   if ('sensor' in fault) return fault.sensor;
   return fault.kind === 'low-pressure' ? String(fault.percent) : undefined;
 }

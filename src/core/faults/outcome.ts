@@ -3,11 +3,12 @@
  * the fault in it is solved afresh, so no outcome is ever taken from a rule of thumb (docs/spec/faults.md).
  */
 import type { Rational } from '../rational.ts';
-import type { Row, Unit } from '../unit/unit.ts';
+import { type Row, rangeOf, type Unit } from '../unit/unit.ts';
 import { type Behaviour, behaviourOf } from './behaviour.ts';
 import { conditionWith } from './condition.ts';
 import type { ElementFault, Fault } from './fault.ts';
 import type { FaultRow } from './pressure.ts';
+import { slippingIn, weaknessOf } from './slip.ts';
 
 export const OUTCOMES = [
   'works',
@@ -43,6 +44,16 @@ function asCharted(row: Pick<Row, 'solution'>, actual: Behaviour): boolean {
   return actual.does === (state === 'free' ? 'no-drive' : state);
 }
 
+/** Whether a range that drives as charted is held at full load: only faults that weaken an element ask. */
+function held(unit: Unit, fault: Fault | null, { id }: FaultRow): Outcome {
+  const range = rangeOf(unit, id);
+  const weakness = weaknessOf(fault);
+  if (!weakness || !range) return { kind: 'works' };
+  const elements = slippingIn(unit, range, weakness);
+  if (!elements) return { kind: 'unsettled' };
+  return elements.length === 0 ? { kind: 'works' } : { kind: 'slips', elements };
+}
+
 /**
  * What a row of the unit's chart does with this fault; `null` is a sound unit. `position` is the lever's, the
  * first that can command the row when left out; it matters where a manual valve cuts or feeds. An unknown part
@@ -59,7 +70,7 @@ export function outcomeOf(unit: Unit, fault: Fault | null, row: FaultRow, positi
   const condition = conditionWith(unit, fault, row, position);
   if (!condition) return { kind: 'unsettled' };
   const actual = behaviourOf(unit, condition.friction, condition.train);
-  if (asCharted(row, actual)) return { kind: 'works' };
+  if (asCharted(row, actual)) return actual.does === 'drives' ? held(unit, fault, row) : { kind: 'works' };
   if (actual.does !== 'drives') return { kind: actual.does };
   return actual.range === null
     ? { kind: 'other-ratio', ratio: actual.ratio }

@@ -19,11 +19,19 @@ export type FaultRow = Pick<Row, 'id' | 'applied' | 'solution'>;
 export const usualPosition = (deck: Deck, row: Pick<Row, 'id'>): string | null =>
   positionsFor(deck, row.id)[0]?.id ?? null;
 
+/** Solenoids of a supply group, in the order of the deck. */
+export function suppliedBy(deck: Deck, supply: string): DeckSolenoid[] {
+  const windings = (deck.electrical?.windings ?? []).filter((winding) => winding.supply === supply);
+  return (deck.solenoids ?? []).filter(({ id }) => windings.some(({ solenoid }) => solenoid === id));
+}
+
 /** Whether no current reaches this solenoid, whatever is commanded. */
-export function isDead(fault: Fault | null, solenoid: Pick<DeckSolenoid, 'id'>): boolean {
+export function isDead(deck: Deck, fault: Fault | null, solenoid: Pick<DeckSolenoid, 'id'>): boolean {
   switch (fault?.kind) {
     case 'connector-off':
       return true;
+    case 'supply-lost':
+      return suppliedBy(deck, fault.supply).some(({ id }) => id === solenoid.id);
     case 'solenoid-unplugged':
       return fault.solenoid === solenoid.id;
     default:
@@ -32,15 +40,15 @@ export function isDead(fault: Fault | null, solenoid: Pick<DeckSolenoid, 'id'>):
 }
 
 /** The current as which a solenoid acts whatever is commanded; null where it goes by its command. */
-export function actsAs(fault: Fault | null, solenoid: DeckSolenoid): Current | null {
-  if (isDead(fault, solenoid)) return 'off';
+export function actsAs(deck: Deck, fault: Fault | null, solenoid: DeckSolenoid): Current | null {
+  if (isDead(deck, fault, solenoid)) return 'off';
   if (fault?.kind === 'solenoid-stuck-off' && fault.solenoid === solenoid.id) return 'off';
   return fault?.kind === 'solenoid-stuck-on' && fault.solenoid === solenoid.id ? 'on' : null;
 }
 
 /** What a solenoid gives whatever is commanded; null where it goes by its command. */
-function givesAnyway(fault: Fault | null, solenoid: DeckSolenoid): Pressure | null {
-  const current = actsAs(fault, solenoid);
+function givesAnyway(deck: Deck, fault: Fault | null, solenoid: DeckSolenoid): Pressure | null {
+  const current = actsAs(deck, fault, solenoid);
   return current && pressureAt(solenoid, current);
 }
 
@@ -51,7 +59,7 @@ function givesAnyway(fault: Fault | null, solenoid: DeckSolenoid): Pressure | nu
 function underFault(deck: Deck, fault: Fault | null, element: string, charted: Pressure): Pressure | null {
   const given = (deck.solenoids ?? [])
     .filter(({ feeds }) => feeds.includes(element))
-    .map((solenoid) => givesAnyway(fault, solenoid));
+    .map((solenoid) => givesAnyway(deck, fault, solenoid));
   const acting = given.filter((pressure) => pressure !== null);
   if (acting.every((pressure) => pressure === charted)) return charted;
   return given.every((pressure) => pressure !== null && pressure === given[0]) ? given[0]! : null;
@@ -60,7 +68,7 @@ function underFault(deck: Deck, fault: Fault | null, element: string, charted: P
 /** A solenoid that sets line pressure gives none of it: how little is left, the deck does not say. */
 const lineUnknown = (deck: Deck, fault: Fault | null): boolean =>
   (deck.solenoids ?? []).some(
-    (solenoid) => solenoid.feeds.includes('line-pressure') && givesAnyway(fault, solenoid) === 'none',
+    (solenoid) => solenoid.feeds.includes('line-pressure') && givesAnyway(deck, fault, solenoid) === 'none',
   );
 
 /** Pressure at each brake and clutch with this fault, in the order of the train. */
