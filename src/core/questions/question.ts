@@ -4,8 +4,11 @@
  */
 import type { Random } from '../random.ts';
 import type { Ref, Unit } from '../unit/unit.ts';
+import type { Drawing } from './drawing.ts';
 import type { Phrase } from './phrase.ts';
 import type { SlipUp } from './slip-ups.ts';
+
+export type { Drawing } from './drawing.ts';
 
 export const LEVELS = ['read', 'apply', 'reason', 'transfer'] as const;
 export type Level = (typeof LEVELS)[number];
@@ -69,36 +72,6 @@ export interface Lure {
   /** The fact this mistake shows to be missing, when it names one. */
   readonly fact?: FactId;
 }
-
-/** What is drawn above the answer; src/ui draws it from the unit. */
-export type Drawing =
-  | {
-      readonly kind: 'chart';
-      /** Rows whose cells are covered, as "?". */
-      readonly hiddenRows?: readonly string[];
-      readonly hiddenColumns?: readonly string[];
-      readonly litRows?: readonly string[];
-      readonly litColumns?: readonly string[];
-      /** Only these rows, in this order; all when left out. */
-      readonly rows?: readonly string[];
-      readonly showRatios?: boolean;
-    }
-  | {
-      readonly kind: 'train';
-      /** Elements drawn as applied. */
-      readonly applied?: readonly string[];
-      readonly litShafts?: readonly string[];
-      readonly showTeeth?: boolean;
-    }
-  | {
-      readonly kind: 'table';
-      readonly columns: readonly Phrase[];
-      readonly rows: readonly {
-        readonly head: Phrase;
-        readonly cells: readonly Phrase[];
-        readonly lit?: boolean;
-      }[];
-    };
 
 /** The answer's proof: the row, the reason, and more on tap. */
 export interface Explanation {
