@@ -69,6 +69,13 @@ describe('connector off', () => {
     // full when unplugged: 2 (C2) and 3 (B1), the neutral row, wherever the lever is
     ['dunlin-9.json', 'D', null],
     ['dunlin-9.json', 'R', null],
+    // full when unplugged: 1 (C1), 4 (B3), 5 (C3). In D, B3 holds the race and its one-way the large sun; in
+    // "2" only C1 is left and the low one-way holds; R, N and L feed B2 by hand
+    ['plover-4.json', 'D', '2'],
+    ['plover-4.json', '2', '1'],
+    ['plover-4.json', 'L', '1m'],
+    ['plover-4.json', 'R', 'R'],
+    ['plover-4.json', 'N', null],
   ])('%s in %s: range %s', (name, position, range) => {
     const { unit, deck } = unitOf(name);
     const behaviour = behaviourOf(unit, unpluggedAt(deck, position)!);
