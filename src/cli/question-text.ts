@@ -1,9 +1,10 @@
 /** A question in text: prompt, drawing where it is a table, answer space, answer, slip-ups, explanation. */
 import type { Phrase } from '../core/questions/phrase.ts';
-import type { Answer, AnswerSpace, Drawing, Option, Question } from '../core/questions/question.ts';
+import type { Answer, AnswerSpace, Option, Question } from '../core/questions/question.ts';
 import { makeDecimal, parseRational } from '../core/rational.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import type { Say } from '../words/words.ts';
+import { drawingInWords } from './drawing-text.ts';
 import { labelled, table, wrap } from './layout.ts';
 
 const labelIn = (options: readonly Option[], id: string, say: Say): string => {
@@ -74,37 +75,6 @@ function spaceInWords(space: AnswerSpace, say: Say): string {
       return `${head({ marks: labels(space.marks) })}\n${table([heads, ...rows], '  ')}`;
     }
   }
-}
-
-/** Charts and tables as text; a train is told by what is on. */
-function drawingInWords(drawing: Drawing, unit: Unit, say: Say): string {
-  if (drawing.kind === 'train')
-    return wrap(
-      say({
-        key: 'cli.ask.train',
-        values: { count: drawing.applied?.length ?? 0, applied: [...(drawing.applied ?? [])] },
-      }),
-      '  ',
-    );
-  if (drawing.kind === 'table') {
-    const rows = drawing.rows.map((row) => [say(row.head), ...row.cells.map(say)]);
-    return table([['', ...drawing.columns.map(say)], ...rows], '  ');
-  }
-  const { chart, train } = unit.deck;
-  const every = [...chart.ranges, ...(chart.neutral ?? [])];
-  const rows = drawing.rows ? drawing.rows.flatMap((id) => every.filter((row) => row.id === id)) : every;
-  const covered = (row: string, column: string) =>
-    drawing.hiddenRows?.includes(row) || drawing.hiddenColumns?.includes(column);
-  return table(
-    [
-      ['', ...train.elements.map((element) => element.id)],
-      ...rows.map((row) => [
-        row.id,
-        ...train.elements.map(({ id }) => (covered(row.id, id) ? '?' : row.applied.includes(id) ? 'X' : '·')),
-      ]),
-    ],
-    '  ',
-  );
 }
 
 export function questionInWords(question: Question, unit: Unit, say: Say): string {

@@ -18,8 +18,8 @@ interface Props {
 
 /** The deck values that the drawing shows. */
 function shownValues({ deck }: Unit, drawing: Drawing): readonly Provenance[] | null {
-  if (drawing.kind === 'table') return null;
   if (drawing.kind === 'train') return [...deck.train.gearsets, ...deck.train.elements];
+  if (drawing.kind !== 'chart') return null;
   const rows = [...deck.chart.ranges, ...(deck.chart.neutral ?? [])];
   return drawing.rows ? rows.filter((row) => drawing.rows?.includes(row.id)) : rows;
 }
@@ -32,10 +32,16 @@ function Inner({ drawing, unit, say }: Props) {
       return <TrainDiagram drawing={drawing} unit={unit} say={say} />;
     case 'table':
       return <TableDrawing drawing={drawing} say={say} />;
+    default:
+      return null;
   }
 }
 
+/** Kinds that have a drawer here; of the others nothing is shown. */
+const DRAWN: ReadonlySet<Drawing['kind']> = new Set(['chart', 'train', 'table']);
+
 export function DrawingView({ drawing, unit, say }: Props) {
+  if (!DRAWN.has(drawing.kind)) return null;
   return (
     <figure className={`dr-figure dr-figure-${drawing.kind}`}>
       <Inner drawing={drawing} unit={unit} say={say} />

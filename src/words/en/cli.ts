@@ -79,6 +79,7 @@ Exit codes: 0 done; 1 the deck has errors, or there is nothing to ask; 2 the com
   'cli.ask.caution': 'CAUTION',
   'cli.ask.guess-rate': '{rate, number, ::percent .0}',
   'cli.ask.train': 'The gear train is shown with {count, plural, =0 {nothing} other {{applied}}} on.',
+  'cli.ask.drawing': 'Drawn: {title}.',
   'cli.ask.form-set': 'Tick all that are right:',
   'cli.ask.form-one': 'Pick one:',
   'cli.ask.form-order': 'Put in order, from {first} to {last}:',
