@@ -63,12 +63,12 @@ export function makeSay(deck: Deck | null, locale = 'en'): Say {
   };
 }
 
-/** Whether the message opens with a placeholder that a thing of the deck, or a list of them, fills. */
+/** Whether the message opens with a placeholder that a thing or a place of the deck, or a list of them, fills. */
 function startsWithThing(phrase: Phrase, catalogue: Readonly<Record<string, string>>): boolean {
   const name = /^\{(\w+)\}/.exec(catalogue[phrase.key] ?? '')?.[1];
   const value = name === undefined ? undefined : phrase.values?.[name];
   const [first] = Array.isArray(value) ? value : [value];
-  return typeof first === 'object' && first.key === 'thing';
+  return typeof first === 'object' && (first.key === 'thing' || first.key.startsWith('place.'));
 }
 
 /** A sentence that starts with a shop name starts with a capital; an id like "s4" is left as it is printed. */
