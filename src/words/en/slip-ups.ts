@@ -15,6 +15,10 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.applied-only': 'You counted what comes on. What comes off counts as well.',
   'slip-up.steps-added': 'You counted the shifts in between. A longer shift goes there at once.',
   'slip-up.first-step-only': 'That is the first step alone, to the range beside it.',
+  'slip-up.every-shift-timed': 'Not every shift is timed: a one-way hands some of them over.',
+  'slip-up.catching-means-letting-go':
+    'Turned round: a one-way lets go when something comes on, and catches when something goes off.',
+  'slip-up.every-upshift-overruns': 'A one-way lets go only where it held before.',
   'slip-up.last-step-only': 'That is the last step alone, from the range beside it.',
   'slip-up.pair-from-chart': 'A range drives on just those elements, so they cannot tie the train up.',
   'slip-up.extra-element-harmless': 'One element more in a range that drives is too much here: it ties up.',

@@ -14,6 +14,7 @@ import { rowRatio } from './row-ratio.ts';
 import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
+import { shiftKind } from './shift-kind.ts';
 import { skipShift } from './skip-shift.ts';
 import { slipSpeed } from './slip-speed.ts';
 import { solenoidElements } from './solenoid-elements.ts';
@@ -28,6 +29,7 @@ export const FAMILIES: readonly Family[] = [
   shiftChanges,
   skipShift,
   shiftCount,
+  shiftKind,
   rowRatio,
   ratioOrder,
   shaftSpeed,
