@@ -1,5 +1,6 @@
 /** What a fault makes of a row: the train that is left and the brakes and clutches that hold in it. */
 import { type Element, elementOf, type Train } from '../gears/train.ts';
+import type { Deck } from '../unit/deck.ts';
 import type { Unit } from '../unit/unit.ts';
 import type { Fault } from './fault.ts';
 import { type FaultRow, pressuresWith } from './pressure.ts';
@@ -8,6 +9,21 @@ export interface Condition {
   readonly train: Train;
   /** Brakes and clutches that are on, in the order of the train. */
   readonly friction: readonly string[];
+}
+
+/** A fault names parts that the unit has; any other is a mistake of the caller. */
+function checkParts({ train, solenoids = [], sensors = [], electrical }: Deck, fault: Fault | null): void {
+  if (!fault) return;
+  const has = (kind: string, records: readonly { readonly id: string }[], id: string) => {
+    if (!records.some((record) => record.id === id)) throw new Error(`no ${kind} "${id}" in this unit`);
+  };
+  if ('element' in fault) has('element', train.elements, fault.element);
+  if ('gearset' in fault) has('gearset', train.gearsets, fault.gearset);
+  if ('solenoid' in fault) has('solenoid', solenoids, fault.solenoid);
+  if ('sensor' in fault) has('sensor', sensors, fault.sensor);
+  if ('supply' in fault) has('supply', electrical?.supplies ?? [], fault.supply);
+  if (fault.kind === 'low-pressure' && !(fault.percent >= 1 && fault.percent <= 99))
+    throw new Error(`${fault.percent} percent is no low pressure`);
 }
 
 /** The train with the fault in it. */
@@ -27,12 +43,8 @@ export function trainWith(train: Train, fault: Fault | null): Train {
       return change(fault.element, (element) => [
         { ...element, overruns: element.overruns === 'backward' ? 'forward' : 'backward' },
       ]);
-    case 'gearset-stripped': {
-      const gearsets = train.gearsets.filter(({ id }) => id !== fault.gearset);
-      if (gearsets.length === train.gearsets.length)
-        throw new Error(`no gearset "${fault.gearset}" in this train`);
-      return { ...train, gearsets };
-    }
+    case 'gearset-stripped':
+      return { ...train, gearsets: train.gearsets.filter(({ id }) => id !== fault.gearset) };
     default:
       return train;
   }
@@ -45,6 +57,7 @@ export function conditionWith(
   row: FaultRow,
   position?: string | null,
 ): Condition | null {
+  checkParts(unit.deck, fault);
   const pressures = pressuresWith(unit.deck, fault, row, position);
   if ([...pressures.values()].includes(null)) return null;
   const train = trainWith(unit.deck.train, fault);
