@@ -10,33 +10,12 @@ import type { Phrase } from '../../../src/core/questions/phrase.ts';
 import type { Family, Question } from '../../../src/core/questions/question.ts';
 import { randomFrom, seedOf } from '../../../src/core/random.ts';
 import type { Deck } from '../../../src/core/unit/deck.ts';
-import { makeUnit, type Ref, type Unit } from '../../../src/core/unit/unit.ts';
+import { makeUnit, type Unit } from '../../../src/core/unit/unit.ts';
 import { makeSay } from '../../../src/words/words.ts';
 import { everyUnit } from '../../units.ts';
+import { withUnsure } from '../../unsure.ts';
 
-/** The deck with one value marked unsure. */
-export function withUnsure(deck: Deck, ref: Ref): Deck {
-  const [kind, ...rest] = ref.split(':');
-  const id = rest.join(':');
-  const mark = <T extends { readonly id: string }>(records: readonly T[] | undefined): T[] | undefined =>
-    records?.map((record) => (record.id === id ? { ...record, unsure: true } : record));
-  const gearsets = kind === 'gearset' ? mark(deck.train.gearsets)! : deck.train.gearsets;
-  const elements = kind === 'element' ? mark(deck.train.elements)! : deck.train.elements;
-  return {
-    ...deck,
-    train: { ...deck.train, gearsets, elements },
-    chart: {
-      ranges: kind === 'range' ? mark(deck.chart.ranges)! : deck.chart.ranges,
-      neutral: kind === 'neutral' ? mark(deck.chart.neutral) : deck.chart.neutral,
-    },
-    solenoids: kind === 'solenoid' ? mark(deck.solenoids) : deck.solenoids,
-    sensors: kind === 'sensor' ? mark(deck.sensors) : deck.sensors,
-    lever:
-      kind === 'position' && deck.lever
-        ? { ...deck.lever, positions: mark(deck.lever.positions)! }
-        : deck.lever,
-  };
-}
+export { withUnsure };
 
 const phrasesOf = (question: Question): Phrase[] => {
   const { space, explanation } = question;
