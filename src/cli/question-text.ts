@@ -18,6 +18,7 @@ export function answerInWords(space: AnswerSpace, answer: Answer, say: Say): str
   if (space.form === 'set' && answer.form === 'set')
     return answer.picks.map((id) => labelIn(space.options, id, say)).join(', ') || nothing();
   if (space.form === 'one' && answer.form === 'one') return labelIn(space.options, answer.pick, say);
+  if (space.form === 'place' && answer.form === 'place') return labelIn(space.spots, answer.spot, say);
   if (space.form === 'order' && answer.form === 'order')
     return answer.order.map((id) => labelIn(space.items, id, say)).join(' > ');
   if (space.form === 'pair' && answer.form === 'pair')
@@ -52,6 +53,8 @@ function spaceInWords(space: AnswerSpace, say: Say): string {
       return `${head()}\n${list(space.options)}`;
     case 'order':
       return `${head({ first: space.first, last: space.last })}\n${list(space.items)}`;
+    case 'place':
+      return `${head()}\n${list(space.spots)}`;
     case 'number':
       return head({
         unit: space.unit ?? 'none',

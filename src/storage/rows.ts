@@ -21,6 +21,7 @@ const answer: z.ZodType<Answer> = z.discriminatedUnion('form', [
   z.strictObject({ form: z.literal('number'), value: z.string() }),
   pair,
   fill,
+  z.strictObject({ form: z.literal('place'), spot: z.string() }),
 ]);
 
 const draft: z.ZodType<Draft> = z.discriminatedUnion('form', [
@@ -30,6 +31,7 @@ const draft: z.ZodType<Draft> = z.discriminatedUnion('form', [
   z.strictObject({ form: z.literal('number'), text: z.string() }),
   pair,
   fill,
+  z.strictObject({ form: z.literal('place'), spot: z.string().nullable() }),
 ]);
 
 const slipUp = z.enum(Object.keys(SLIP_UPS) as [SlipUp, ...SlipUp[]]);
@@ -43,7 +45,7 @@ export const attemptRow: z.ZodType<Attempt> = z.strictObject({
   fact: z.string(),
   seed: z.int(),
   facts: ids.min(1),
-  form: z.enum(['set', 'one', 'order', 'number', 'pair', 'fill']),
+  form: z.enum(['set', 'one', 'order', 'number', 'pair', 'fill', 'place']),
   guessRate: z.number().min(0).max(1),
   answer,
   right: z.boolean(),

@@ -50,6 +50,10 @@ export async function questionIn(page: Page): Promise<{ question: Question; dril
 
 const speaker = (question: Question) => makeSay(shippedDecks().find(({ id }) => id === question.deck.id)!);
 
+/** The key of an item to order: the bare label, or how many of its like are left. */
+const keyOf = (label: string) =>
+  new RegExp(`^${label.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}( \\(\\d+ left\\))?$`);
+
 /** Taps or types the answer, without checking it. */
 export async function enter(page: Page, question: Question, answer: Answer) {
   const say = speaker(question);
@@ -65,8 +69,13 @@ export async function enter(page: Page, question: Question, answer: Answer) {
   if (space.form === 'order' && answer.form === 'order')
     for (const id of answer.order)
       await page
-        .getByRole('button', { name: say(space.items.find((item) => item.id === id)!.label), exact: true })
+        .getByRole('button', { name: keyOf(say(space.items.find((item) => item.id === id)!.label)) })
         .click();
+  if (space.form === 'place' && answer.form === 'place') {
+    const index = space.spots.findIndex(({ id }) => id === answer.spot);
+    const what = space.spots[index]!.label;
+    await press(say(phrase('answer.spot', { number: String(index + 1), what })));
+  }
   if (space.form === 'number' && answer.form === 'number') {
     // Typed with a comma, as half the world does.
     const typed = makeDecimal(parseRational(answer.value)!, space.decimals).replace('.', ',');

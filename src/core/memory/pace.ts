@@ -7,6 +7,7 @@ export type SecondsPerForm = Readonly<Partial<Record<Form, number>>>;
 /** First guesses until own answers are there; assumptions, no source. */
 export const FIRST_GUESS_SECONDS: Readonly<Record<Form, number>> = {
   one: 12,
+  place: 12,
   set: 15,
   pair: 25,
   order: 25,

@@ -7,7 +7,7 @@ export const LISTABLE = 5040;
 
 const factorial = (n: number): number => (n <= 1 ? 1 : n * factorial(n - 1));
 
-/** How many answers the form allows; infinite for numbers. */
+/** How many answers the form allows, orders that look alike counted once; infinite for numbers. */
 export function sizeOf(space: AnswerSpace): number {
   switch (space.form) {
     case 'set':
@@ -15,11 +15,16 @@ export function sizeOf(space: AnswerSpace): number {
     case 'one':
       return space.options.length;
     case 'order':
-      return factorial(space.items.length);
+      return (space.alike ?? []).reduce(
+        (size, group) => size / factorial(group.length),
+        factorial(space.items.length),
+      );
     case 'pair':
       return space.right.length ** space.left.length;
     case 'fill':
       return space.marks.length ** space.asked.length;
+    case 'place':
+      return space.spots.length;
     case 'number':
       return Number.POSITIVE_INFINITY;
   }
@@ -35,10 +40,14 @@ function* assignments(keys: readonly string[], values: readonly Option[]): Gener
     for (const value of values) yield { [key]: value.id, ...tail };
 }
 
-function* permutations(items: readonly string[]): Generator<string[]> {
+/** Those alike only in the order of their group, so that no order is met twice. */
+function* permutations(items: readonly string[], alike: readonly (readonly string[])[]): Generator<string[]> {
   if (items.length === 0) yield [];
-  for (const [index, item] of items.entries())
-    for (const tail of permutations(items.toSpliced(index, 1))) yield [item, ...tail];
+  for (const [index, item] of items.entries()) {
+    const group = alike.find((ids) => ids.includes(item)) ?? [];
+    if (group.slice(0, group.indexOf(item)).some((earlier) => items.includes(earlier))) continue;
+    for (const tail of permutations(items.toSpliced(index, 1), alike)) yield [item, ...tail];
+  }
 }
 
 /** Every answer of a space that is not a number; mind `sizeOf` first. */
@@ -52,7 +61,11 @@ export function* everyAnswer(space: Exclude<AnswerSpace, { form: 'number' }>): G
       for (const option of space.options) yield { form: 'one', pick: option.id };
       return;
     case 'order':
-      for (const order of permutations(space.items.map((item) => item.id))) yield { form: 'order', order };
+      for (const order of permutations(
+        space.items.map((item) => item.id),
+        space.alike ?? [],
+      ))
+        yield { form: 'order', order };
       return;
     case 'pair':
       for (const pairs of assignments(
@@ -63,6 +76,9 @@ export function* everyAnswer(space: Exclude<AnswerSpace, { form: 'number' }>): G
       return;
     case 'fill':
       for (const cells of assignments(space.asked, space.marks)) yield { form: 'fill', cells };
+      return;
+    case 'place':
+      for (const { id } of space.spots) yield { form: 'place', spot: id };
   }
 }
 
@@ -121,5 +137,6 @@ export function belongs(space: AnswerSpace, answer: Answer): boolean {
       Object.keys(answer.cells).length === space.asked.length &&
       space.asked.every((cell) => among(space.marks, answer.cells[cell]))
     );
+  if (space.form === 'place' && answer.form === 'place') return among(space.spots, answer.spot);
   return space.form === 'number' && answer.form === 'number' && parseRational(answer.value) !== null;
 }

@@ -9,7 +9,8 @@ export type Draft =
   | { readonly form: 'order'; readonly order: readonly string[] }
   | { readonly form: 'number'; readonly text: string }
   | { readonly form: 'pair'; readonly pairs: Readonly<Record<string, string>> }
-  | { readonly form: 'fill'; readonly cells: Readonly<Record<string, string>> };
+  | { readonly form: 'fill'; readonly cells: Readonly<Record<string, string>> }
+  | { readonly form: 'place'; readonly spot: string | null };
 
 export function emptyDraft(space: AnswerSpace): Draft {
   switch (space.form) {
@@ -25,6 +26,8 @@ export function emptyDraft(space: AnswerSpace): Draft {
       return { form: 'pair', pairs: {} };
     case 'fill':
       return { form: 'fill', cells: {} };
+    case 'place':
+      return { form: 'place', spot: null };
   }
 }
 
@@ -32,6 +35,7 @@ export function emptyDraft(space: AnswerSpace): Draft {
 export function finishDraft(space: AnswerSpace, draft: Draft): Answer | null {
   let answer: Answer | null = null;
   if (draft.form === 'one') answer = draft.pick === null ? null : { form: 'one', pick: draft.pick };
+  else if (draft.form === 'place') answer = draft.spot === null ? null : { form: 'place', spot: draft.spot };
   else if (draft.form === 'number') {
     const value = readTypedNumber(draft.text, space.form === 'number' ? space.decimals : 0);
     answer = value === null ? null : { form: 'number', value };

@@ -93,7 +93,7 @@ export interface ShaftLineDrawing {
   /** Seats drawn as put in the wrong way round. */
   readonly turned?: readonly string[];
   readonly lit?: readonly string[];
-  /** Seat ids, or ids of bodies. */
+  /** Seat ids, ids of bodies, or one side of a seat: "T4/front", "T4/rear". */
   readonly places?: readonly string[];
   /** Names of the seats left out; bodies keep theirs. */
   readonly hideSeatNames?: boolean;

@@ -1,6 +1,9 @@
-/** Judges an answer: right, or wrong and by which slip-up. Nothing is inferred beyond equality of answers. */
+/**
+ * Judges an answer: right, or wrong and by which slip-up. Nothing is inferred beyond equality of answers and, for
+ * orders, the relations that a question accepts by (docs/spec/answers.md).
+ */
 import { parseRational } from '../rational.ts';
-import type { Answer, AnswerSpace, FactId, Lure, Posed } from './question.ts';
+import type { Accepts, Answer, AnswerSpace, FactId, Lure, Posed } from './question.ts';
 import type { SlipUp } from './slip-ups.ts';
 
 export interface Verdict {
@@ -17,11 +20,28 @@ const sameList = (a: readonly string[], b: readonly string[]) =>
 const sameRecord = (a: Readonly<Record<string, string>>, b: Readonly<Record<string, string>>) =>
   Object.keys(a).length === Object.keys(b).length && Object.keys(a).every((key) => a[key] === b[key]);
 
+/** The order with the members of each group of likes named in the group's own order, wherever they stand. */
+export function withLikesNamed(alike: readonly (readonly string[])[], order: readonly string[]): string[] {
+  const met = alike.map(() => 0);
+  return order.map((id) => {
+    const group = alike.findIndex((ids) => ids.includes(id));
+    return group < 0 ? id : (alike[group]![met[group]!++] ?? id);
+  });
+}
+
+/** Whether the order keeps every relation. */
+export const keeps = ({ pairs }: Accepts, order: readonly string[]): boolean =>
+  pairs.every(([earlier, later]) => order.indexOf(earlier) < order.indexOf(later));
+
 /** Whether two answers of one space are the same; numbers are the same within the tolerance. */
 export function sameAnswer(space: AnswerSpace, a: Answer, b: Answer): boolean {
   if (a.form === 'set' && b.form === 'set') return sameList([...a.picks].sort(), [...b.picks].sort());
   if (a.form === 'one' && b.form === 'one') return a.pick === b.pick;
-  if (a.form === 'order' && b.form === 'order') return sameList(a.order, b.order);
+  if (a.form === 'order' && b.form === 'order') {
+    const alike = (space.form === 'order' && space.alike) || [];
+    return sameList(withLikesNamed(alike, a.order), withLikesNamed(alike, b.order));
+  }
+  if (a.form === 'place' && b.form === 'place') return a.spot === b.spot;
   if (a.form === 'pair' && b.form === 'pair') return sameRecord(a.pairs, b.pairs);
   if (a.form === 'fill' && b.form === 'fill') return sameRecord(a.cells, b.cells);
   if (a.form === 'number' && b.form === 'number' && space.form === 'number') {
@@ -31,11 +51,23 @@ export function sameAnswer(space: AnswerSpace, a: Answer, b: Answer): boolean {
   return false;
 }
 
+/** Whether an answer that belongs to the question's space is one of those that are right. */
+export function isAmongRight(
+  { space, answers, accepts }: Pick<Posed, 'space' | 'answers' | 'accepts'>,
+  answer: Answer,
+): boolean {
+  if (answers.some((right) => sameAnswer(space, right, answer))) return true;
+  if (!accepts || answer.form !== 'order' || space.form !== 'order') return false;
+  return keeps(accepts, withLikesNamed(space.alike ?? [], answer.order));
+}
+
 /** The verdict on an answer of the question's form. */
-export function judge(question: Pick<Posed, 'space' | 'answers' | 'lures'>, answer: Answer): Verdict {
-  const same = (other: Answer) => sameAnswer(question.space, other, answer);
-  if (question.answers.some(same)) return { right: true, slipUps: [], missed: [] };
-  const hit: Lure[] = question.lures.filter((lure) => same(lure.answer));
+export function judge(
+  question: Pick<Posed, 'space' | 'answers' | 'accepts' | 'lures'>,
+  answer: Answer,
+): Verdict {
+  if (isAmongRight(question, answer)) return { right: true, slipUps: [], missed: [] };
+  const hit: Lure[] = question.lures.filter((lure) => sameAnswer(question.space, lure.answer, answer));
   return {
     right: false,
     slipUps: [...new Set(hit.map((lure) => lure.slipUp))],

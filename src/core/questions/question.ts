@@ -21,7 +21,10 @@ export interface Option {
   readonly label: Phrase;
 }
 
-/** set: tick all. one: pick of four or more. order: all items in order. pair: one right for each left. */
+/**
+ * set: tick all. one: pick of four or more. order: all items in order. pair: one right for each left. place: one
+ * of the numbered places on the drawing.
+ */
 export type AnswerSpace =
   | { readonly form: 'set'; readonly options: readonly Option[] }
   | { readonly form: 'one'; readonly options: readonly Option[] }
@@ -30,6 +33,8 @@ export type AnswerSpace =
       readonly items: readonly Option[];
       readonly first: Phrase;
       readonly last: Phrase;
+      /** Groups of items that nobody can tell apart: any of a group may take the place of another. */
+      readonly alike?: readonly (readonly string[])[];
     }
   | {
       readonly form: 'number';
@@ -52,6 +57,11 @@ export type AnswerSpace =
       /** Cells to fill, "row/column"; the others are shown as given. */
       readonly asked: readonly string[];
       readonly given: Readonly<Record<string, string>>;
+    }
+  | {
+      readonly form: 'place';
+      /** In the order of the drawing's `places`, which have these ids. */
+      readonly spots: readonly Option[];
     };
 
 export type Form = AnswerSpace['form'];
@@ -63,7 +73,15 @@ export type Answer =
   | { readonly form: 'order'; readonly order: readonly string[] }
   | { readonly form: 'number'; readonly value: string }
   | { readonly form: 'pair'; readonly pairs: Readonly<Record<string, string>> }
-  | { readonly form: 'fill'; readonly cells: Readonly<Record<string, string>> };
+  | { readonly form: 'fill'; readonly cells: Readonly<Record<string, string>> }
+  | { readonly form: 'place'; readonly spot: string };
+
+/** Orders that are as right as the one declared: those that put the first of each pair before the second. */
+export interface Accepts {
+  readonly rule: 'precedence';
+  /** [earlier, later], relations through items that are not asked included. */
+  readonly pairs: readonly (readonly [string, string])[];
+}
 
 /** A wrong answer that a named wrong rule gives on the same data. */
 export interface Lure {
@@ -92,6 +110,8 @@ export interface Posed {
   readonly space: AnswerSpace;
   /** All right answers; more than one only where several are equally right. */
   readonly answers: readonly [Answer, ...Answer[]];
+  /** Makes further orders right, where there are too many to declare. */
+  readonly accepts?: Accepts;
   /** Outputs of the slip-ups, in any order; the engine drops those that are not wrong. */
   readonly lures: readonly Lure[];
   readonly explanation: Explanation;

@@ -5,6 +5,7 @@ import type { Say } from '../../words/words.ts';
 import { Choices } from './Choices.tsx';
 import { NumberEntry } from './NumberEntry.tsx';
 import { OrderPlaces } from './OrderPlaces.tsx';
+import { PlaceSpots } from './PlaceSpots.tsx';
 import { GridCells, PairRows } from './Rows.tsx';
 
 export interface AnswerProps<F extends AnswerSpace['form']> {
@@ -38,5 +39,7 @@ export function AnswerForm(props: Props) {
       return <PairRows {...(props as AnswerProps<'pair'>)} />;
     case 'fill':
       return <GridCells {...(props as AnswerProps<'fill'>)} />;
+    case 'place':
+      return <PlaceSpots {...(props as AnswerProps<'place'>)} />;
   }
 }

@@ -10,10 +10,19 @@ import { TableDrawing } from './TableDrawing.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { TrainDiagram } from './TrainDiagram.tsx';
 
+/** What of the drawing's `places` is picked and, once checked, right; a tap picks another. */
+export interface Tapped {
+  readonly picked: string | null;
+  readonly right: string | null;
+  readonly onPick: ((place: string) => void) | undefined;
+}
+
 interface Props {
   readonly drawing: Drawing;
   readonly unit: Unit;
   readonly say: Say;
+  /** Only where a place on the drawing is asked for. */
+  readonly tapped?: Tapped | undefined;
 }
 
 /** The deck values that the drawing shows. */

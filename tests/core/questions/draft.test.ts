@@ -20,6 +20,7 @@ const SPACES: Record<string, AnswerSpace> = {
     asked: ['a/b'],
     given: {},
   },
+  place: { form: 'place', spots: options },
 };
 
 describe('an answer on its way', () => {
@@ -34,6 +35,7 @@ describe('an answer on its way', () => {
     ['set', { form: 'set', picks: ['z'] }],
     ['one', { form: 'one', pick: 'z' }],
     ['fill', { form: 'fill', cells: { 'a/b': 'a' } }],
+    ['place', { form: 'place', spot: 'z' }],
   ])('%s: unfinished or outside the space is not an answer', (form, draft) => {
     expect(finishDraft(SPACES[form]!, draft)).toBeNull();
   });
@@ -45,6 +47,7 @@ describe('an answer on its way', () => {
     ['number', { form: 'number', text: '1,950' }, { form: 'number', value: '1950' }],
     ['pair', { form: 'pair', pairs: { a: 'c', b: 'c' } }, { form: 'pair', pairs: { a: 'c', b: 'c' } }],
     ['fill', { form: 'fill', cells: { 'a/b': 'c' } }, { form: 'fill', cells: { 'a/b': 'c' } }],
+    ['place', { form: 'place', spot: 'c' }, { form: 'place', spot: 'c' }],
   ])('%s: finished', (form, draft, answer) => {
     expect(finishDraft(SPACES[form]!, draft)).toEqual(answer);
   });
