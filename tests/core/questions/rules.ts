@@ -4,7 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { everyAnswer, LISTABLE, sizeOf } from '../../../src/core/questions/answer-space.ts';
-import { ask, unfairness } from '../../../src/core/questions/ask.ts';
+import { ask, countRight, unfairness } from '../../../src/core/questions/ask.ts';
 import { judge, sameAnswer } from '../../../src/core/questions/judge.ts';
 import type { Phrase } from '../../../src/core/questions/phrase.ts';
 import type { Family, Question } from '../../../src/core/questions/question.ts';
@@ -28,7 +28,9 @@ const phrasesOf = (question: Question): Phrase[] => {
           ? [...space.left, ...space.right]
           : space.form === 'fill'
             ? [...space.rows, ...space.columns, ...space.marks]
-            : [];
+            : space.form === 'place'
+              ? space.spots
+              : [];
   return [
     question.prompt,
     ...options.map((option) => option.label),
@@ -82,7 +84,7 @@ export function describeRules(family: Family, { seeds = 200 }: { seeds?: number 
             const { space } = posed;
             if (space.form === 'number' || sizeOf(space) > LISTABLE) continue;
             const right = [...everyAnswer(space)].filter((answer) => posed.isRight(answer));
-            expect(right).toHaveLength(posed.answers.length);
+            expect(right).toHaveLength(countRight(posed));
           }
     });
 
