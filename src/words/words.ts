@@ -9,7 +9,7 @@ export type Say = (phrase: Phrase) => string;
 const CATALOGUES: Readonly<Record<string, Readonly<Record<string, string>>>> = { en: EN };
 
 /** Kinds whose id is printed on charts and drawings, so that it stands beside the name: "low brake B1". */
-const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid'];
+const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'seat'];
 
 /** What the deck calls a thing: its name, with the id where drawings show that; else the id. */
 export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
@@ -21,6 +21,17 @@ export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
     solenoid: deck.solenoids,
     position: deck.lever?.positions,
     sensor: deck.sensors,
+    part: deck.shaftLine,
+    seat: deck.seats,
+    stack: deck.stacks,
+    sequence: deck.sequences,
+    stack: deck.stacks,
+    fit: deck.fits,
+    supply: deck.electrical?.supplies,
+    thermistor: deck.electrical?.thermistors,
+    connector: deck.electrical?.connectors,
+    fluid: deck.fluids,
+    torque: deck.torques,
   };
   const name = among[kind]?.find((record) => record.id === id)?.name;
   if (name === undefined) return id;

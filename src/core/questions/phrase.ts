@@ -15,7 +15,21 @@ export function say(key: string, values?: Readonly<Record<string, PhraseValue>>)
 }
 
 /** Names the deck's own thing; words looks the shop's name up and falls back to the id. */
-export type ThingKind = 'element' | 'range' | 'gearset' | 'shaft' | 'solenoid' | 'position' | 'sensor';
+export type ThingKind =
+  | 'element'
+  | 'range'
+  | 'gearset'
+  | 'shaft'
+  | 'solenoid'
+  | 'position'
+  | 'sensor'
+  | 'stack'
+  | 'fit'
+  | 'supply'
+  | 'thermistor'
+  | 'connector'
+  | 'fluid'
+  | 'torque';
 
 /** A thing of the deck as a phrase: thing('element', 'C1'). */
 export function thing(kind: ThingKind, id: string): Phrase {
