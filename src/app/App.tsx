@@ -24,6 +24,10 @@ const DecksScreen = lazy(async () => ({
   default: (await import('../screens/decks/DecksScreen.tsx')).DecksScreen,
 }));
 
+const PreviewScreen = lazy(async () => ({
+  default: (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen,
+}));
+
 /** What the practice screens stand on. */
 export interface Opened {
   readonly unit: Unit;
@@ -123,6 +127,9 @@ function Screens() {
         </Route>
         <Route path="/unit">
           {value && <UnitScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route path="/preview">
+          {value && <PreviewScreen unit={value.unit} say={services.sayFor(value.unit)} />}
         </Route>
         <Route>
           {value ? (

@@ -1,9 +1,11 @@
 /** One question on the page: cautions, prompt, drawing, answer space; after Check the verdict and the reason. */
 import { useEffect, useRef } from 'react';
-import type { Draft } from '../../core/questions/draft.ts';
+import { type Draft, finishDraft } from '../../core/questions/draft.ts';
 import type { Verdict } from '../../core/questions/judge.ts';
+import { nearestRight } from '../../core/questions/nearest-right.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Question } from '../../core/questions/question.ts';
+import { makeReference } from '../../core/questions/reference.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import { AnswerForm } from '../../ui/answers/AnswerForm.tsx';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
@@ -20,10 +22,6 @@ interface Props {
   /** True when the fact slipped earlier in this drill and is asked once more. */
   readonly again: boolean;
 }
-
-/** "kestrel-7 r3 row-ratio range:4/ratio 17": enough to open the very same question again. */
-const referenceOf = ({ deck, family, fact, seed }: Question) =>
-  `${deck.id} r${deck.revision} ${family} ${fact} ${seed}`;
 
 function VerdictView({ question, verdict, say }: { question: Question; verdict: Verdict; say: Say }) {
   const told = useRef<HTMLDivElement>(null);
@@ -52,6 +50,16 @@ export function QuestionView({ question, unit, say, draft, onChange, verdict, ag
     prompt.current?.focus({ preventScroll: true });
   }, []);
   const drawing = verdict ? (explanation.drawing ?? question.drawing) : question.drawing;
+  const given = verdict && finishDraft(question.space, draft);
+  const right = verdict ? (given ? nearestRight(question, given) : question.answers[0]) : undefined;
+  const tapped =
+    draft.form === 'place' && drawing === question.drawing
+      ? {
+          picked: draft.spot,
+          right: right?.form === 'place' ? right.spot : null,
+          onPick: verdict ? undefined : (spot: string) => onChange({ form: 'place', spot }),
+        }
+      : undefined;
   return (
     <div className="drill-question">
       <div className="drill-answer">
@@ -68,17 +76,11 @@ export function QuestionView({ question, unit, say, draft, onChange, verdict, ag
           {say(question.prompt)}
         </h1>
         {again && <p className="aside">{say(phrase('drill.again'))}</p>}
-        {drawing && <DrawingView drawing={drawing} unit={unit} say={say} />}
+        {drawing && <DrawingView drawing={drawing} unit={unit} say={say} tapped={tapped} />}
       </div>
       <div className="drill-answer">
         {verdict && <VerdictView question={question} verdict={verdict} say={say} />}
-        <AnswerForm
-          space={question.space}
-          draft={draft}
-          onChange={onChange}
-          say={say}
-          right={verdict ? question.answers[0] : undefined}
-        />
+        <AnswerForm space={question.space} draft={draft} onChange={onChange} say={say} right={right} />
         {verdict && (
           <div>
             <details>
@@ -93,7 +95,7 @@ export function QuestionView({ question, unit, say, draft, onChange, verdict, ag
             </details>
             <details>
               <summary>{say(phrase('result.wrong-data'))}</summary>
-              <p>{say(phrase('result.wrong-data-note', { reference: referenceOf(question) }))}</p>
+              <p>{say(phrase('result.wrong-data-note', { reference: makeReference(question) }))}</p>
             </details>
           </div>
         )}

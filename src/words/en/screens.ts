@@ -103,6 +103,19 @@ export const SCREENS = {
   'feed.converter-clutch': 'the converter clutch',
   'feed.lubrication': 'lubrication',
 
+  'preview.title': 'Try any question',
+  'preview.link': 'Try any question of this deck',
+  'preview.family': 'Kind of question',
+  'preview.fact': 'About',
+  'preview.any-fact': 'whatever the seed draws',
+  'preview.seed': 'Seed',
+  'preview.reopen': 'Open a disputed question again',
+  'preview.reference': 'Its reference',
+  'preview.open': 'Open',
+  'preview.refused':
+    'That is not a reference of this deck. It reads like “{deck} r{revision} row-ratio range:1/ratio 17”, and names this deck and revision.',
+  'preview.nothing': 'With this seed there is no fair question to ask. Take another seed.',
+
   'decks.title': 'Decks',
   'decks.add': 'Add a deck file',
   'decks.added': '{title}, revision {revision}, is ready.',
@@ -117,7 +130,10 @@ export const SCREENS = {
 
   'answer.tick-all': 'Tick every one that applies.',
   'answer.pick-one': 'Pick one.',
+  'answer.pick-place': 'Tap the place on the drawing, or its number here.',
+  'answer.spot': '{number}: {what}',
   'answer.tap-next': 'Tap the next one.',
+  'answer.several': '{what} ({count, plural, one {1 left} other {# left}})',
   'answer.your-order': 'Your order',
   'answer.open-place': '…',
   'answer.take-back': 'Take one back',
