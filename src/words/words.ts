@@ -23,7 +23,6 @@ export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
     sensor: deck.sensors,
     part: deck.shaftLine,
     seat: deck.seats,
-    stack: deck.stacks,
     sequence: deck.sequences,
     stack: deck.stacks,
     fit: deck.fits,
