@@ -1,8 +1,9 @@
 /** Units the tests run on: the shipped decks, and decks built on the published trains (tests/published). */
 import { readdirSync, readFileSync } from 'node:fs';
 import type { Train } from '../src/core/gears/train.ts';
-import type { Deck } from '../src/core/unit/deck.ts';
+import type { Deck, DeckSolenoid } from '../src/core/unit/deck.ts';
 import { makeUnit, type Unit } from '../src/core/unit/unit.ts';
+import { benchData, withCapacity } from './bench-data.ts';
 import published from './published/trains.json' with { type: 'json' };
 
 export interface PublishedTrain extends Train {
@@ -33,13 +34,34 @@ export const shippedDecks = (): Deck[] =>
     .filter((name) => name.endsWith('.json'))
     .map((name) => JSON.parse(readFileSync(`${decksFolder}/${name}`, 'utf8')) as Deck);
 
+/** Trains that the bench has measured, and in which unit of length. */
+const BENCHED: Readonly<Record<string, 'mm' | 'in'>> = {
+  'four-range-two-crossed-sets': 'mm',
+  'ravigneaux-4-a': 'in',
+  'lepelletier-6-a': 'mm',
+};
+
+const frictionOf = (train: PublishedTrain) => train.elements.filter(({ kind }) => kind !== 'one-way');
+
+const solenoidsOf = (train: PublishedTrain): DeckSolenoid[] =>
+  frictionOf(train).map((element, index) => ({
+    id: `S${index + 1}`,
+    kind: 'linear',
+    feeds: [element.id],
+    whenUnplugged: index % 2 === 0 ? 'none' : 'full',
+  }));
+
 /**
  * A deck on a published train. The train and chart are as published; solenoids, lever and sensors are made up
  * here so that every family has something to ask: one solenoid for each friction element, every second one
- * full when unplugged, and a manual valve that opens all feeds in D.
+ * full when unplugged, and a manual valve that opens all feeds in D. What the bench measures is made up in
+ * bench-data.ts, for the trains in BENCHED.
  */
 export function deckOf(train: PublishedTrain): Deck {
-  const friction = train.elements.filter((element) => element.kind !== 'one-way');
+  const solenoids = solenoidsOf(train);
+  const metric = BENCHED[train.id];
+  const bench = metric === undefined ? undefined : benchData(solenoids, metric === 'mm');
+  const friction = frictionOf(train);
   const forward = train.chart.filter((row) => row.publishedRatio > 0);
   const reverse = train.chart.filter((row) => row.publishedRatio < 0);
   const used = (rows: typeof forward) => [
@@ -53,17 +75,17 @@ export function deckOf(train: PublishedTrain): Deck {
     title: train.title,
     unit: train.title,
     revision: 1,
-    train: { input: train.input, output: train.output, gearsets: train.gearsets, elements: train.elements },
+    train: {
+      input: train.input,
+      output: train.output,
+      gearsets: train.gearsets,
+      elements: bench ? withCapacity(train.elements, metric === 'mm') : train.elements,
+    },
     chart: {
       ranges: train.chart.map((row) => ({ id: row.range, applied: row.applied })),
       neutral: [{ id: 'N', applied: [] }],
     },
-    solenoids: friction.map((element, index) => ({
-      id: `S${index + 1}`,
-      kind: 'linear',
-      feeds: [element.id],
-      whenUnplugged: index % 2 === 0 ? 'none' : 'full',
-    })),
+    solenoids,
     lever: {
       valve: 'manual',
       positions: [
@@ -78,6 +100,15 @@ export function deckOf(train: PublishedTrain): Deck {
       { id: 'input-speed', reads: train.input, teeth: 30 },
       { id: 'output-speed', reads: train.output, teeth: 45 },
     ],
+    ...(bench
+      ? {
+          fits: bench.fits,
+          stacks: bench.packs,
+          electrical: bench.electrical,
+          torques: bench.torques,
+          fluids: bench.fluids,
+        }
+      : {}),
   };
 }
 
