@@ -13,6 +13,13 @@ export const SLIP_UPS = {
   'reverse-left-out': 'leaves the reverse ranges out',
   'one-range-for-all': 'takes one range for all that use the element',
   'asked-the-other-way': 'answers the question turned round',
+  'counts-on-luck': 'picks what leaves fewest when it goes well',
+  'every-split-alike': 'takes every element that splits the ranges for as good',
+  'known-left-out': 'leaves out what is known already',
+  'most-used-first': 'picks what is on most often',
+  'driving-means-right': 'takes a row that drives for right',
+  'other-range-made': 'makes it the row of another range',
+  'copy-trusted': 'takes a wrong row for right',
   // shifts
   'release-apply-swapped': 'takes released for applied',
   'held-through-counted': 'counts an element that stays on as changing',

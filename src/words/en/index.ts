@@ -2,10 +2,13 @@
 import { CHART } from './chart.ts';
 import { CHART_WORK } from './chart-work.ts';
 import { CLI } from './cli.ts';
+import { DECK_MERGE } from './deck-merge.ts';
 import { DRAWINGS } from './drawings.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
+import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
 import { GEARS } from './gears.ts';
+import { HAND_RULE_WORDS } from './hand-rules.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SCREENS } from './screens.ts';
 import { SHIFTS } from './shifts.ts';
@@ -18,9 +21,12 @@ export const EN: Readonly<Record<string, string>> = {
   ...CHART_WORK,
   ...CLI,
   ...GEARS,
+  ...GAUGE_DRAWINGS,
+  ...DECK_MERGE,
   ...DRAWINGS,
   ...FAULTS,
   ...FINDINGS,
+  ...HAND_RULE_WORDS,
   ...RULE_WORDS,
   ...SCREENS,
   ...SHIFTS,

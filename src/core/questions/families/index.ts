@@ -1,10 +1,12 @@
 /** Every family, by subject. Adding one: a file, its test, a line here, its words (docs/families.md). */
 import type { Family } from '../question.ts';
 import { actualRange } from './actual-range.ts';
+import { copiedRows } from './copied-rows.ts';
 import { elementCompany } from './element-company.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
+import { lookFirst } from './look-first.ts';
 import { neutralDrive } from './neutral-drive.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
@@ -24,8 +26,10 @@ import { unplugged } from './unplugged.ts';
 export const FAMILIES: readonly Family[] = [
   rangeElements,
   rangeFromElements,
+  copiedRows,
   elementRanges,
   elementCompany,
+  lookFirst,
   shiftChanges,
   skipShift,
   shiftCount,
