@@ -9,6 +9,7 @@ import { FINDINGS } from './findings.ts';
 import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
 import { GEARS } from './gears.ts';
 import { HAND_RULE_WORDS } from './hand-rules.ts';
+import { ONE_WAYS } from './one-ways.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SCREENS } from './screens.ts';
 import { SHIFTS } from './shifts.ts';
@@ -27,6 +28,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...FAULTS,
   ...FINDINGS,
   ...HAND_RULE_WORDS,
+  ...ONE_WAYS,
   ...RULE_WORDS,
   ...SCREENS,
   ...SHIFTS,

@@ -26,6 +26,15 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.catching-means-letting-go':
     'Turned round: a one-way lets go when something comes on, and catches when something goes off.',
   'slip-up.every-upshift-overruns': 'A one-way lets go only where it held before.',
+  'slip-up.same-range-same-elements': 'The ratio is the same, but it is held by other elements.',
+  'slip-up.one-way-holds-both-ways': 'A one-way that holds in drive lets go on coast.',
+  'slip-up.one-way-brakes-engine':
+    'Turned round: the one-way lets go on coast, the friction element does not.',
+  'slip-up.one-way-always-holds':
+    'How it is fitted says which way it can hold. Whether it does, the load says.',
+  'slip-up.holds-whenever-driven':
+    'The engine pulls in each of these ranges, but not each of them leans on it.',
+  'slip-up.drive-coast-swapped': 'Turned round: that is drive and coast swapped.',
   'slip-up.last-step-only': 'That is the last step alone, from the range beside it.',
   'slip-up.pair-from-chart': 'A range drives on just those elements, so they cannot tie the train up.',
   'slip-up.extra-element-harmless': 'One element more in a range that drives is too much here: it ties up.',

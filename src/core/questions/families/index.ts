@@ -7,7 +7,9 @@ import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
 import { lookFirst } from './look-first.ts';
+import { manualRange } from './manual-range.ts';
 import { neutralDrive } from './neutral-drive.ts';
+import { oneWayActs } from './one-way-acts.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -34,6 +36,8 @@ export const FAMILIES: readonly Family[] = [
   skipShift,
   shiftCount,
   shiftKind,
+  manualRange,
+  oneWayActs,
   rowRatio,
   ratioOrder,
   shaftSpeed,
