@@ -10,8 +10,10 @@ export interface PracticeDay {
   readonly attendance: number;
 }
 
-/** More days than this are not told apart: pairs of later ones are planned as one. */
-const MOST_DAYS = 60;
+/** More days than this are not told apart in a plan: pairs of later ones are planned as one. */
+export const MOST_DAYS = 60;
+/** The same in a bound, where a pair taken as one would hide what its two days allow. */
+export const MOST_BOUND_DAYS = 180;
 /** Days at either end that always stand alone. */
 const NEAR = 14;
 const LAST = 7;
@@ -39,11 +41,16 @@ function halve(days: readonly PracticeDay[]): PracticeDay[] {
  * The practice days from today to the day before class; days without seconds or chance are left out. What is
  * drawn today takes place, so today's attendance counts as 1.
  */
-export function calendarOf(practice: readonly PracticeDay[], today: number, classDay: number): Calendar {
+export function calendarOf(
+  practice: readonly PracticeDay[],
+  today: number,
+  classDay: number,
+  most = MOST_DAYS,
+): Calendar {
   let days = practice
     .filter(({ day, seconds, attendance }) => day >= today && day < classDay && seconds > 0 && attendance > 0)
     .sort((a, b) => a.day - b.day);
-  while (days.length > MOST_DAYS)
+  while (days.length > most)
     days = [...days.slice(0, NEAR), ...halve(days.slice(NEAR, -LAST)), ...days.slice(-LAST)];
   return {
     days: days.map(({ day }) => day - today),

@@ -7,10 +7,12 @@ import type { Flow, Programme } from './programme.ts';
 import { difficultyAfter, type Memory, recallAfter, stabilityKnown, stabilityMissed } from './transition.ts';
 
 export interface Group {
+  /** Between this kind and the next one, `part` of the way. */
   readonly kind: number;
+  readonly part: number;
   /** Separate days it has been right on since the last miss, up to what its kind asks for. */
   readonly layer: number;
-  /** Seconds of an ask per unit of weight; its kind's are those of the asks after the next. */
+  /** Seconds of the next ask per unit of weight; those of later asks are its kinds'. */
   readonly rightCost: number;
   readonly wrongCost: number;
   readonly weight: number;
@@ -105,6 +107,13 @@ export function asksOf(
   return asks;
 }
 
+/** Worth after the ask: a value at stability and difficulty between grid points. */
+function between(value: Float64Array, cell: number, part: number, rowPart: number, columns: number): number {
+  const low = value[cell]! + part * (value[cell + 1]! - value[cell]!);
+  const high = value[cell + columns]! + part * (value[cell + columns + 1]! - value[cell + columns]!);
+  return low + rowPart * (high - low);
+}
+
 /** Values and gates of all groups, from programmes already looked back at these prices. */
 export function settle(
   asks: Asks,
@@ -116,14 +125,14 @@ export function settle(
   const count = prices.length;
   const narrow = 1 / (4 * Math.max(width, 1e-12));
   for (let g = 0; g < groups.length; g++) {
-    const group = groups[g]!;
-    const p = programmes[group.kind]!;
-    const { value, kind, layers, grid, calendar } = p;
+    const { part, ...group } = groups[g]!;
+    const { value, kind, layers, grid, calendar } = programmes[group.kind]!;
+    const dearer = part > 0 ? programmes[group.kind + 1]!.value : value;
     const { columns } = grid;
     const plane = grid.rows * columns;
     const upper = Math.min(group.layer + 1, layers - 1);
-    const fk = rowPart[2 * g]!;
-    const fm = rowPart[2 * g + 1]!;
+    const knownRow = rowPart[2 * g]!;
+    const missedRow = rowPart[2 * g + 1]!;
     const met = kind.rightDays > 0 && group.layer === layers - 1 ? kind.bonus : 0;
     let worth = asks.recallAtClass[g]! + met;
     for (let u = count - 1; u >= 0; u--) {
@@ -136,14 +145,12 @@ export function settle(
       }
       const k = (u * layers + upper) * plane + knownCell[at]!;
       const m = u * layers * plane + missedCell[at]!;
-      const pk = knownPart[at]!;
-      const pm = missedPart[at]!;
-      const k0 = value[k]! + pk * (value[k + 1]! - value[k]!);
-      const k1 = value[k + columns]! + pk * (value[k + columns + 1]! - value[k + columns]!);
-      const m0 = value[m]! + pm * (value[m + 1]! - value[m]!);
-      const m1 = value[m + columns]! + pm * (value[m + columns + 1]! - value[m + columns]!);
-      const known = k0 + fk * (k1 - k0);
-      const missed = m0 + fm * (m1 - m0);
+      let known = between(value, k, knownPart[at]!, knownRow, columns);
+      let missed = between(value, m, missedPart[at]!, missedRow, columns);
+      if (part > 0) {
+        known += part * (between(dearer, k, knownPart[at]!, knownRow, columns) - known);
+        missed += part * (between(dearer, m, missedPart[at]!, missedRow, columns) - missed);
+      }
       const pay = prices[u]! * (group.wrongCost + (group.rightCost - group.wrongCost) * r);
       const gain = missed + r * (known - missed) - pay - worth;
       better[at] = gain;
@@ -160,6 +167,23 @@ export function settle(
     }
     asks.value[g] = worth;
   }
+}
+
+/** Puts mass on the four grid points around a state. */
+function enter(
+  entering: Float64Array,
+  cell: number,
+  part: number,
+  rowPart: number,
+  columns: number,
+  mass: number,
+): void {
+  const low = mass * (1 - rowPart);
+  const high = mass * rowPart;
+  entering[cell]! += low * (1 - part);
+  entering[cell + 1]! += low * part;
+  entering[cell + columns]! += high * (1 - part);
+  entering[cell + columns + 1]! += high * part;
 }
 
 /**
@@ -181,12 +205,6 @@ export function setOut(
     const plane = grid.rows * columns;
     const upper = Math.min(group.layer + 1, layers - 1);
     const count = calendar.days.length;
-    const add = (cell: number, part: number, rowShare: number, mass: number) => {
-      entering[cell]! += mass * (1 - part) * (1 - rowShare);
-      entering[cell + 1]! += mass * part * (1 - rowShare);
-      entering[cell + columns]! += mass * (1 - part) * rowShare;
-      entering[cell + columns + 1]! += mass * part * rowShare;
-    };
     const total = group.count * group.weight;
     let left = total;
     for (let u = 0; u < count && left > 1e-12; u++) {
@@ -197,8 +215,19 @@ export function setOut(
       flow.seconds[u]! += asked * (group.wrongCost + (group.rightCost - group.wrongCost) * r);
       const taken = asked * calendar.attendance[u]!;
       left -= taken;
-      add((u * layers + upper) * plane + knownCell[at]!, knownPart[at]!, rowPart[2 * g]!, taken * r);
-      add(u * layers * plane + missedCell[at]!, missedPart[at]!, rowPart[2 * g + 1]!, taken * (1 - r));
+      const k = (u * layers + upper) * plane + knownCell[at]!;
+      const m = u * layers * plane + missedCell[at]!;
+      const pk = knownPart[at]!;
+      const pm = missedPart[at]!;
+      const known = taken * r * (1 - group.part);
+      const missed = taken * (1 - r) * (1 - group.part);
+      enter(entering, k, pk, rowPart[2 * g]!, columns, known);
+      enter(entering, m, pm, rowPart[2 * g + 1]!, columns, missed);
+      if (group.part > 0) {
+        const dearer = programmes[group.kind + 1]!.entering;
+        enter(dearer, k, pk, rowPart[2 * g]!, columns, taken * r * group.part);
+        enter(dearer, m, pm, rowPart[2 * g + 1]!, columns, taken * (1 - r) * group.part);
+      }
     }
     touched[g] = total > 0 ? 1 - left / total : 0;
     const r = asks.recallAtClass[g]!;

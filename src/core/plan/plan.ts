@@ -5,10 +5,10 @@
  */
 import type { FactId } from '../questions/question.ts';
 import { randomFrom, seedOf } from '../random.ts';
-import { calendarOf, type PracticeDay } from './calendar.ts';
+import { calendarOf, MOST_BOUND_DAYS, type PracticeDay } from './calendar.ts';
 import { drawToday } from './draw.ts';
 import { type GridSize, PLANNING } from './grid.ts';
-import { type Effort, solvePrices, USUAL_EFFORT, widthAt } from './prices.ts';
+import { type Effort, solvePrices, usualEffort, widthAt } from './prices.ts';
 import { boundAt, evaluate, type PlanFact, type Problem, problemOf } from './problem.ts';
 
 export interface PlanRequest {
@@ -62,16 +62,30 @@ function leftOutOf(facts: readonly PlanFact[], problem: Problem, touched: Float6
   return out.sort((a, b) => b.weight - a.weight || facts.indexOf(a) - facts.indexOf(b));
 }
 
-function startFrom(request: PlanRequest, days: readonly number[]): Float64Array | null {
-  const known = [...(request.prices ?? [])].sort((a, b) => a[0] - b[0]);
-  if (known.length === 0) return null;
-  return Float64Array.from(days, (offset) => {
-    const day = request.today + offset;
-    const nearest = known.reduce((best, entry) =>
-      Math.abs(entry[0] - day) < Math.abs(best[0] - day) ? entry : best,
-    );
-    return nearest[1];
-  });
+/** A price for each day: that of the nearest day with one. */
+function pricesOn(known: ReadonlyMap<number, number>, days: readonly number[]): Float64Array {
+  const entries = [...known];
+  return Float64Array.from(
+    days,
+    (day) =>
+      entries.reduce((best, entry) => (Math.abs(entry[0] - day) < Math.abs(best[0] - day) ? entry : best))[1],
+  );
+}
+
+/** The bound at the plan's prices: of recall alone, and with every practice day by itself. */
+function boundOf(
+  request: PlanRequest,
+  problem: Problem,
+  prices: ReadonlyMap<number, number>,
+  size: GridSize,
+): number {
+  const { w, today, classDay, facts, practice } = request;
+  const bonus = facts.some(({ rightDays }) => rightDays);
+  const calendar = calendarOf(practice, today, classDay, MOST_BOUND_DAYS);
+  const whole = calendar.days.length === problem.calendar.days.length;
+  const bare = bonus || !whole ? problemOf(w, withoutRightDays(facts), calendar, today, size) : problem;
+  const days = calendar.days.map((offset) => today + offset);
+  return boundAt(bare, prices.size > 0 ? pricesOn(prices, days) : new Float64Array(0), 0);
 }
 
 /** The plan for today. Without a practice day left, nothing is drawn and the forecast is what stays by itself. */
@@ -80,13 +94,13 @@ export function planToday(request: PlanRequest, size: GridSize = PLANNING): Plan
   const calendar = calendarOf(request.practice, today, classDay);
   const problem = problemOf(w, facts, calendar, today, size);
   const share = (amount: number) => (problem.weight > 0 ? amount / problem.weight : 0);
+  const days = calendar.days.map((offset) => today + offset);
+  const start = request.prices && request.prices.size > 0 ? pricesOn(request.prices, days) : null;
+  const effort = request.effort ?? usualEffort(days.length);
   const prices =
-    calendar.days.length > 0 && facts.length > 0
-      ? solvePrices(problem, startFrom(request, calendar.days), request.effort ?? USUAL_EFFORT)
-      : new Float64Array(calendar.days.length);
-  const safety = facts.some(({ rightDays }) => rightDays);
-  const bare = safety ? problemOf(w, withoutRightDays(facts), calendar, today, size) : problem;
-  const bound = share(boundAt(bare, prices, 0));
+    days.length > 0 && facts.length > 0 ? solvePrices(problem, start, effort) : new Float64Array(days.length);
+  const pricesByDay = new Map(days.map((day, u) => [day, prices[u]!]));
+  const bound = share(boundOf(request, problem, pricesByDay, size));
   const width = widthAt(problem, prices);
   const { flow, touched } = evaluate(problem, prices, width);
   const random = randomFrom(seedOf('plan', request.seed, today));
@@ -104,6 +118,6 @@ export function planToday(request: PlanRequest, size: GridSize = PLANNING): Plan
     forecast: share(flow.recalled),
     bound,
     leftOut: leftOutOf(facts, problem, touched).map(({ id }) => id),
-    prices: new Map(calendar.days.map((offset, u) => [today + offset, prices[u]!])),
+    prices: pricesByDay,
   };
 }

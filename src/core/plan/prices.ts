@@ -21,7 +21,9 @@ export interface Effort {
   readonly warm: number;
 }
 
-export const USUAL_EFFORT: Effort = { cold: 40, warm: 20 };
+/** Enough evaluations; the nearer the class, the less one costs and the more it depends on. */
+const MANY_DAYS = 30;
+export const usualEffort = (days: number): Effort => ({ cold: 40, warm: days > MANY_DAYS ? 12 : 20 });
 
 const meanCost = ({ asks }: Problem): number => {
   let [sum, count] = [0, 0];
@@ -57,7 +59,7 @@ function improve(problem: Problem, prices: Float64Array, width: number, evaluati
 export function solvePrices(
   problem: Problem,
   start: Float64Array | null,
-  effort: Effort = USUAL_EFFORT,
+  effort: Effort = usualEffort(problem.calendar.days.length),
 ): Float64Array {
   let prices = start;
   if (!prices) {

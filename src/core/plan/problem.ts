@@ -6,10 +6,10 @@
 import type { FactId } from '../questions/question.ts';
 import { type Grid, type GridSize, layGrid } from './grid.ts';
 import { type Asks, asksOf, type Group, setOut, settle } from './groups.ts';
+import { type Kinds, sortKinds } from './kinds.ts';
 import {
   type Calendar,
   type Flow,
-  type Kind,
   lookBack,
   lookForward,
   type Programme,
@@ -32,12 +32,6 @@ export interface PlanFact {
   readonly rightDays?: { readonly wanted: number; readonly had: number };
 }
 
-/** Kinds of facts kept apart by cost per weight; costs of asks after the next are those of the kind. */
-const MOST_KINDS = 4;
-
-/** What right days are worth, in facts: enough to come before anything else, unless it cannot be done. */
-export const RIGHT_DAYS_BONUS = 2;
-
 export interface Problem {
   readonly grid: Grid;
   readonly calendar: Calendar;
@@ -57,42 +51,7 @@ export interface Outcome {
   readonly touched: Float64Array;
 }
 
-const costOf = (fact: PlanFact) => (0.75 * fact.rightSeconds + 0.25 * fact.wrongSeconds) / fact.weight;
-
-/** Sorts facts into kinds: exactly by cost while there are few costs, else into equal steps of its logarithm. */
-function kindsOf(facts: readonly PlanFact[]): { kinds: Kind[]; kindOf: Int32Array } {
-  const costs = facts.map(costOf);
-  const distinct = [...new Set(costs)].sort((a, b) => a - b);
-  const low = Math.log(distinct[0] ?? 1);
-  const span = Math.log(distinct.at(-1) ?? 1) - low;
-  const bucketOf = (cost: number) =>
-    distinct.length <= MOST_KINDS
-      ? distinct.indexOf(cost)
-      : Math.min(MOST_KINDS - 1, Math.floor(((Math.log(cost) - low) / span) * MOST_KINDS));
-  const places = new Map<string, number[]>();
-  for (const [place, fact] of facts.entries()) {
-    const key = `${bucketOf(costs[place]!)}/${fact.rightDays?.wanted ?? 0}`;
-    const own = places.get(key);
-    if (own) own.push(place);
-    else places.set(key, [place]);
-  }
-  const kindOf = new Int32Array(facts.length);
-  const kinds = [...places.values()].map((own, kind): Kind => {
-    const mean = (value: (fact: PlanFact) => number) =>
-      own.reduce((sum, place) => sum + value(facts[place]!) / facts[place]!.weight, 0) / own.length;
-    for (const place of own) kindOf[place] = kind;
-    const rightDays = facts[own[0]!]!.rightDays?.wanted ?? 0;
-    return {
-      rightCost: mean((fact) => fact.rightSeconds),
-      wrongCost: mean((fact) => fact.wrongSeconds),
-      rightDays,
-      bonus: rightDays > 0 ? RIGHT_DAYS_BONUS : 0,
-    };
-  });
-  return { kinds, kindOf };
-}
-
-function groupsOf(facts: readonly PlanFact[], kindOf: Int32Array, today: number) {
+function groupsOf(facts: readonly PlanFact[], kinds: Kinds, today: number) {
   const groups: { group: Group; places: number[] }[] = [];
   const found = new Map<string, number>();
   for (const [place, fact] of facts.entries()) {
@@ -100,7 +59,8 @@ function groupsOf(facts: readonly PlanFact[], kindOf: Int32Array, today: number)
     const elapsed = memory ? Math.max(0, today - memory.lastDay) : 0;
     const layer = Math.min(rightDays?.had ?? 0, rightDays?.wanted ?? 0);
     const state = memory ? [memory.stability, memory.difficulty, elapsed] : [fact.firstRecall];
-    const key = [kindOf[place], layer, weight, fact.rightSeconds, fact.wrongSeconds, ...state].join(' ');
+    const { kind, part } = kinds.places[place]!;
+    const key = [kind, layer, weight, fact.rightSeconds, fact.wrongSeconds, ...state].join(' ');
     const at = found.get(key);
     if (at !== undefined) {
       groups[at]!.places.push(place);
@@ -110,7 +70,8 @@ function groupsOf(facts: readonly PlanFact[], kindOf: Int32Array, today: number)
     groups.push({
       places: [place],
       group: {
-        kind: kindOf[place]!,
+        kind,
+        part,
         layer,
         weight,
         rightCost: fact.rightSeconds / weight,
@@ -132,13 +93,13 @@ export function problemOf(
   today: number,
   size: GridSize,
 ): Problem {
-  const { kinds, kindOf } = kindsOf(facts);
+  const kinds = sortKinds(facts);
   const grid = layGrid(transitionOf(w), Math.max(1, calendar.classDay), size);
-  const grouped = groupsOf(facts, kindOf, today);
+  const grouped = groupsOf(facts, kinds, today);
   return {
     grid,
     calendar,
-    programmes: kinds.map((kind) => programmeFor(grid, calendar, kind)),
+    programmes: kinds.kinds.map((kind) => programmeFor(grid, calendar, kind)),
     asks: asksOf(
       grouped.map(({ group }) => group),
       grid,
