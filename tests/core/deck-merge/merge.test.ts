@@ -5,7 +5,7 @@ import { loadDeck } from '../../../src/content/load.ts';
 import { conflictsByFact } from '../../../src/core/deck-merge/by-fact.ts';
 import { conflictPhrase } from '../../../src/core/deck-merge/differences.ts';
 import { type Conflict, mergeDecks } from '../../../src/core/deck-merge/merge.ts';
-import type { Deck } from '../../../src/core/unit/deck.ts';
+import type { Deck, DeckRange } from '../../../src/core/unit/deck.ts';
 import { makeUnit } from '../../../src/core/unit/unit.ts';
 import { makeSay } from '../../../src/words/words.ts';
 
@@ -19,7 +19,8 @@ const edited = (...edits: Edit[]): Deck => {
   for (const edit of edits) edit(copy);
   return copy;
 };
-const range = (deck: Deck, id: string) => deck.chart.ranges.find((row) => row.id === id)!;
+const range = (deck: Deck, id: string) =>
+  deck.chart.ranges.find((row) => row.id === id) as { -readonly [K in keyof DeckRange]: DeckRange[K] };
 const withoutRevision = ({ revision: _, ...deck }: Deck) => deck;
 const idsOf = (conflicts: readonly Conflict[]) => conflicts.map(({ id, kind }) => `${kind} ${id}`);
 
