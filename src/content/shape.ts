@@ -4,7 +4,17 @@ import { fail, pass, type Result } from '../core/result.ts';
 import type { Deck } from '../core/unit/deck.ts';
 import { type Finding, makeFinding, type Path, type Spot, valueAt } from './finding.ts';
 import { SERVES } from './schema/electrical.ts';
-import { DECIMAL, DECK_ID, FROM_ZERO, ID, LANGUAGE, MEASURE, REFERENCE, WORDS } from './schema/fields.ts';
+import {
+  DECIMAL,
+  DECK_ID,
+  FROM_ZERO,
+  ID,
+  LANGUAGE,
+  MEASURE,
+  REFERENCE,
+  WARMTH,
+  WORDS,
+} from './schema/fields.ts';
 import { deckFile, FORMAT } from './schema.ts';
 import { z } from './zod.ts';
 
@@ -17,6 +27,7 @@ const PATTERNS: readonly (readonly [RegExp, string])[] = [
   [MEASURE, 'measure'],
   [FROM_ZERO, 'from-zero'],
   [SERVES, 'serves'],
+  [WARMTH, 'warmth'],
   [REFERENCE, 'reference'],
   [LANGUAGE, 'language'],
   [WORDS, 'words'],

@@ -1,11 +1,13 @@
 /**
  * A deck without findings that the tests of src/content break in one place or another: the published
- * Ravigneaux four-speed (tests/published) with its printed ratios, and made-up oil, sequence and cautions.
+ * Ravigneaux four-speed (tests/published) with its printed ratios, and made-up oil, sequence, cautions and data
+ * for the hands (hand-data.ts).
  */
 import type { Finding } from '../../src/content/finding.ts';
 import { whereOf } from '../../src/content/finding.ts';
 import { makeSay } from '../../src/words/words.ts';
 import { deckOf, PUBLISHED } from '../units.ts';
+import { addHandData } from './hand-data.ts';
 
 const train = PUBLISHED.find((candidate) => candidate.id === 'ravigneaux-4-a')!;
 
@@ -35,6 +37,7 @@ export function baseDeck(): Loose {
   deck.cautions = [
     { id: 'hot', hazard: 'hot-fluid', text: 'Let it cool.', attachedTo: ['step:strip/drain', 'cell:1/C1'] },
   ];
+  addHandData(deck);
   return deck;
 }
 

@@ -3,8 +3,10 @@ import { loadDeck, parseDeck } from '../../src/content/load.ts';
 import { checkRules, RULES } from '../../src/content/rules/index.ts';
 import { checkShape } from '../../src/content/shape.ts';
 import type { Deck } from '../../src/core/unit/deck.ts';
+import { HAND_RULE_WORDS } from '../../src/words/en/hand-rules.ts';
 import { RULE_WORDS } from '../../src/words/en/rules.ts';
 import { baseDeck, type Loose, sentence, told } from './base.ts';
+import { HAND_CASES } from './hand-cases.ts';
 
 /**
  * What is broken, how, and all that must be found. The states follow from the published set by hand: with s2
@@ -186,6 +188,8 @@ const CASES: [string, (deck: Loose) => void, string[]][] = [
     (d) => {
       d.train.gearsets = [{ ...d.train.gearsets[1], sun: { shaft: 's1', teeth: 69 } }];
       d.chart.ranges = [{ id: '1', applied: ['C1', 'B2'], ratio: '-1.000' }];
+      d.shaftLine[2].belongsTo = [];
+      d.codes = [];
     },
     [
       'error rows-exist /lever/positions/0/rows/1',
@@ -446,6 +450,7 @@ const CASES: [string, (deck: Loose) => void, string[]][] = [
       'warning sequence-order /sequences/0/steps/1/after/0/step',
     ],
   ],
+  ...HAND_CASES,
 ];
 
 function broken(breakIt: (deck: Loose) => void): Deck {
@@ -478,7 +483,9 @@ describe('the cases reach everything a rule can say', () => {
 
   test('every message is used, and every finding has its message', () => {
     const used = new Set(findings.flatMap(({ found, expected }) => [found.key, expected.key]));
-    const keys = Object.keys(RULE_WORDS).filter((key) => key.startsWith('finding.'));
+    const keys = Object.keys({ ...RULE_WORDS, ...HAND_RULE_WORDS }).filter((key) =>
+      key.startsWith('finding.'),
+    );
     expect(keys.filter((key) => !used.has(key))).toEqual([]);
     for (const finding of findings) expect(sentence(finding)).not.toContain('undefined');
   });

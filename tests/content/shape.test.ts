@@ -160,6 +160,25 @@ const CASES: [string, (deck: Loose) => unknown, string[]][] = [
     ],
   ],
   [
+    'amounts that are none',
+    (d) => {
+      d.stacks[0].items[2].thickness.value = '0';
+      d.fits[0].parts[0].thickness.unit = 'cm';
+      d.fits[0].readings[0].result.value = '0,36';
+      d.fluids[0].levelAt.low.value = '-999';
+      d.electrical.connectors[0].pins[0].serves = 'main';
+      d.seats[0].turned.goesIn = 'yes';
+    },
+    [
+      'error shape /fits/0/parts/0/thickness/unit: found "cm"; expected one of "mm" and "in"',
+      'error shape /fits/0/readings/0/result/value: found "0,36"; expected a figure as text, with a point: "0" or "12.5"',
+      'error shape /stacks/0/items/2/thickness/value: found "0"; expected a figure above zero as text, with a point: "12" or "12.5"',
+      'error shape /electrical/connectors/0/pins/0/serves: found "main"; expected "solenoid:SA", "sensor:ID", "thermistor:ID" or "supply:ID", or "ground" or "spare"',
+      'error shape /fluids/0/levelAt/low/value: found "-999"; expected a temperature as text, with a point: "-40" or "87.5"',
+      'error shape /seats/0/turned/goesIn: found "yes"; expected true or false, without quotes',
+    ],
+  ],
+  [
     'too many, too few, too long',
     (d) => {
       d.chart.ranges = [];

@@ -22,9 +22,29 @@ export const sourcesExist: Rule = {
     noteAll(['solenoids'], deck.solenoids);
     noteAll(['lever', 'positions'], deck.lever?.positions);
     noteAll(['sensors'], deck.sensors);
+    for (const [index, { capacity }] of deck.train.elements.entries())
+      if (capacity) note(['train', 'elements', index, 'capacity'], capacity);
+    noteAll(['shaftLine'], deck.shaftLine);
+    noteAll(['seats'], deck.seats);
+    noteAll(['stacks'], deck.stacks);
+    for (const [index, { items }] of (deck.stacks ?? []).entries())
+      noteAll(['stacks', index, 'items'], items);
+    noteAll(['fits'], deck.fits);
+    for (const [index, { parts, readings }] of (deck.fits ?? []).entries()) {
+      noteAll(['fits', index, 'parts'], parts);
+      noteAll(['fits', index, 'readings'], readings);
+    }
     noteAll(['sequences'], deck.sequences);
-    for (const [index, sequence] of (deck.sequences ?? []).entries())
-      noteAll(['sequences', index, 'steps'], sequence.steps);
+    for (const [index, { steps, assembly, checks }] of (deck.sequences ?? []).entries()) {
+      noteAll(['sequences', index, 'steps'], steps);
+      noteAll(['sequences', index, 'assembly', 'added'], assembly?.added);
+      noteAll(['sequences', index, 'checks'], checks);
+    }
+    for (const part of ['supplies', 'windings', 'pickups', 'thermistors', 'connectors'] as const)
+      noteAll(['electrical', part], deck.electrical?.[part]);
+    for (const [index, { pins }] of (deck.electrical?.connectors ?? []).entries())
+      noteAll(['electrical', 'connectors', index, 'pins'], pins);
+    for (const part of ['fluids', 'torques', 'weights', 'codes'] as const) noteAll([part], deck[part]);
     return missing(
       references,
       (deck.sources ?? []).map((source) => source.id),

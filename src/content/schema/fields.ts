@@ -20,6 +20,8 @@ export const DECIMAL = /^-?\d{1,6}(\.\d{1,9})?$/;
 export const MEASURE = /^(?=[\d.]*[1-9])\d{1,6}(\.\d{1,6})?$/;
 /** Zero or above. */
 export const FROM_ZERO = /^\d{1,6}(\.\d{1,6})?$/;
+/** A temperature that can be, in °C as in °F. */
+export const WARMTH = /^(-1?\d{1,2}|\d{1,4})(\.\d{1,3})?$/;
 export const REFERENCE = /^[a-z]+:[^\s:]+$/;
 export const LANGUAGE = /^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$/;
 /** At least one mark that can be seen. */
@@ -70,7 +72,7 @@ export const gaugePressure = amount(PRESSURE_UNITS);
 export const force = amount(FORCE_UNITS, FROM_ZERO);
 export const volume = amount(VOLUME_UNITS);
 export const mass = amount(MASS_UNITS);
-export const temperature = amount(TEMPERATURE_UNITS, DECIMAL);
+export const temperature = amount(TEMPERATURE_UNITS, WARMTH);
 export const resistance = amount(RESISTANCE_UNITS);
 
 /** A printed band of such amounts. */

@@ -118,6 +118,8 @@ const SHAPE = {
   'finding.shape.serves.found': '{found}',
   'finding.shape.serves.expected':
     '"solenoid:SA", "sensor:ID", "thermistor:ID" or "supply:ID", or "ground" or "spare"',
+  'finding.shape.warmth.found': '{found}',
+  'finding.shape.warmth.expected': 'a temperature as text, with a point: "-40" or "87.5"',
   'finding.shape.reference.found': '{found}',
   'finding.shape.reference.expected': 'what it belongs to, kind and id: "element:C1" or "solenoid:SA"',
   'finding.shape.language.found': '{found}',
