@@ -6,7 +6,7 @@ import type { FactId } from '../questions/question.ts';
 import type { Attempt } from './attempt.ts';
 import { knownAfter, mixture, UNSEEN_RECALL } from './credit.ts';
 import { inOrder, type Placed } from './order.ts';
-import { type MemoryState, outcomesOn, recallOn } from './recall.ts';
+import { type Calculator, calculatorFor, type MemoryState, outcomesOn, recallOn, WEIGHTS } from './recall.ts';
 
 /** Right first on this many separate days since the last miss, before a fact counts as holding (M15). */
 export const HOLDING_DAYS = 2;
@@ -39,8 +39,9 @@ function moved(
   { attempt, day }: Placed,
   fact: FactId,
   known: number,
+  calculator: Calculator,
 ): FactMemory {
-  const state = mixture(outcomesOn(before, day), known);
+  const state = mixture(outcomesOn(before, day, calculator), known);
   const missed = isMiss(attempt, fact, known);
   const firstOfDay = before === undefined || state.lastDay > before.lastDay;
   const rightDays = missed ? 0 : (before?.rightDays ?? 0) + (attempt.right && firstOfDay ? 1 : 0);
@@ -54,21 +55,41 @@ function moved(
   };
 }
 
+/** An attempt as it was foreseen: the memories of its facts before it, and the recall they gave. */
+export interface Foreseen {
+  readonly attempt: Attempt;
+  readonly day: number;
+  readonly facts: readonly FactId[];
+  readonly before: readonly (FactMemory | undefined)[];
+  readonly recalls: readonly number[];
+}
+
+export interface Folding {
+  /** Other weights than the usual ones. */
+  readonly weights?: readonly number[];
+  /** Told of every attempt that counts, before it is credited, in the order they count. */
+  readonly watch?: (foreseen: Foreseen) => void;
+}
+
 /** Memory per fact after all attempts but the voided ones (`voids`: attempt ids). Facts never asked are absent. */
-export function foldAttempts(attempts: Iterable<Attempt>, voids: ReadonlySet<string> = new Set()): Memory {
+export function foldAttempts(
+  attempts: Iterable<Attempt>,
+  voids: ReadonlySet<string> = new Set(),
+  { weights = WEIGHTS, watch }: Folding = {},
+): Memory {
+  const calculator = calculatorFor(weights);
   const memory = new Map<FactId, FactMemory>();
   for (const placed of inOrder(attempts)) {
     const { attempt, day } = placed;
     if (voids.has(attempt.id)) continue;
     const facts = [...new Set(attempt.facts)];
-    const recalls = facts.map((fact) => {
-      const before = memory.get(fact);
-      return before ? recallOn(before, day) : UNSEEN_RECALL;
-    });
+    const before = facts.map((fact) => memory.get(fact));
+    const recalls = before.map((state) => (state ? recallOn(state, day, calculator) : UNSEEN_RECALL));
+    watch?.({ attempt, day, facts, before, recalls });
     const missed = facts.flatMap((fact, place) => (attempt.missed.includes(fact) ? [place] : []));
     const known = knownAfter({ recalls, guessRate: attempt.guessRate, right: attempt.right, missed });
     for (const [place, fact] of facts.entries())
-      memory.set(fact, moved(memory.get(fact), placed, fact, known[place]!));
+      memory.set(fact, moved(before[place], placed, fact, known[place]!, calculator));
   }
   return memory;
 }

@@ -44,7 +44,9 @@ export function calculatorFor(weights: readonly number[]) {
   });
 }
 
-const calculator = calculatorFor(WEIGHTS);
+export type Calculator = ReturnType<typeof calculatorFor>;
+
+const usual = calculatorFor(WEIGHTS);
 
 /** Whole days from one local day to another; a clock set back gives 0. Throws on what is no whole day. */
 export function daysBetween(lastDay: number, day: number): number {
@@ -54,18 +56,22 @@ export function daysBetween(lastDay: number, day: number): number {
 }
 
 /** Share expected to be recalled after `days` (fractions allowed): recallAfter(s, s) → 0.9, recallAfter(s, 0) → 1. */
-export function recallAfter(stability: number, days: number): number {
+export function recallAfter(stability: number, days: number, calculator: Calculator = usual): number {
   if (!(stability > 0) || !(days >= 0)) throw new RangeError(`no recall for ${stability}, ${days}`);
   return calculator.forgetting_curve(days, stability);
 }
 
 /** Share expected to be recalled on a local day. */
-export function recallOn(state: MemoryState, day: number): number {
-  return recallAfter(state.stability, daysBetween(state.lastDay, day));
+export function recallOn(state: MemoryState, day: number, calculator: Calculator = usual): number {
+  return recallAfter(state.stability, daysBetween(state.lastDay, day), calculator);
 }
 
 /** Both ways an answer on `day` can leave a memory; no state means the fact was never asked. */
-export function outcomesOn(state: MemoryState | undefined, day: number): Outcomes {
+export function outcomesOn(
+  state: MemoryState | undefined,
+  day: number,
+  calculator: Calculator = usual,
+): Outcomes {
   const days = daysBetween(state?.lastDay ?? day, day);
   const before = state ? { stability: state.stability, difficulty: state.difficulty } : null;
   if (before && !(before.stability > 0 && before.difficulty >= 1))
