@@ -1,8 +1,9 @@
-/** Every single fault that a deck's data can tell of: the space that diagnosis searches. */
+/** Every single fault that a deck's data can tell of: the space that diagnosis searches. Nothing unverified. */
 import { frictionOf } from '../hydraulics/feeds.ts';
 import { type Rational, rational } from '../rational.ts';
-import type { Unit } from '../unit/unit.ts';
+import type { Ref, Unit } from '../unit/unit.ts';
 import type { Fault, FaultKind } from './fault.ts';
+import { suppliedBy } from './pressure.ts';
 import { fullLoadNm, slipPoints } from './slip.ts';
 
 /**
@@ -20,6 +21,34 @@ export function telltalePercent(unit: Unit): number | null {
   const percent = Number(first.add(next).div(2n).floor().n);
   const between = rational(percent).lt(first) && rational(percent).gte(next);
   return between && percent >= 1 && percent <= 99 ? percent : null;
+}
+
+/** What a fault is told by, beside the train: it is left out when one of these is not verified. */
+export function faultRefs({ deck }: Unit, fault: Fault): Ref[] {
+  const all = (solenoids: readonly { readonly id: string }[]) =>
+    solenoids.map(({ id }): Ref => `solenoid:${id}`);
+  switch (fault.kind) {
+    case 'gearset-stripped':
+      return [`gearset:${fault.gearset}`];
+    case 'solenoid-stuck-off':
+    case 'solenoid-stuck-on':
+    case 'solenoid-unplugged':
+      return [`solenoid:${fault.solenoid}`];
+    case 'supply-lost': {
+      const supplied = suppliedBy(deck, fault.supply);
+      const windings = supplied.map(({ id }): Ref => `winding:${id}`);
+      return [`supply:${fault.supply}`, ...windings, ...all(supplied)];
+    }
+    case 'connector-off':
+      return all(deck.solenoids ?? []);
+    case 'sensor-lost':
+      return [`sensor:${fault.sensor}`];
+    case 'friction-short':
+    case 'low-pressure':
+      return deck.train.elements.flatMap(({ id, capacity }): Ref[] => (capacity ? [`capacity:${id}`] : []));
+    default:
+      return [`element:${fault.element}`];
+  }
 }
 
 /** All single faults, or those of some kinds, in a fixed order. */
@@ -50,5 +79,7 @@ export function faultSpace(unit: Unit, kinds?: readonly FaultKind[]): Fault[] {
     ...sensors.map(({ id: sensor }): Fault => ({ kind: 'sensor-lost', sensor })),
     ...(percent === null ? [] : [{ kind: 'low-pressure' as const, percent }]),
   ];
-  return kinds ? faults.filter(({ kind }) => kinds.includes(kind)) : faults;
+  return faults
+    .filter(({ kind }) => !kinds || kinds.includes(kind))
+    .filter((fault) => faultRefs(unit, fault).every((ref) => unit.sure(ref)));
 }
