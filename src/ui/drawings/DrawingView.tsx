@@ -5,17 +5,18 @@ import type { Provenance } from '../../core/unit/deck.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Say } from '../../words/words.ts';
 import { ApplyChart } from './ApplyChart.tsx';
+import { DepthGauge } from './DepthGauge.tsx';
+import { Dial } from './Dial.tsx';
 import './drawings.css';
+import './gauges.css';
+import { Micrometer } from './Micrometer.tsx';
+import type { Tapped } from './Stage.tsx';
+import './stage.css';
 import { TableDrawing } from './TableDrawing.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { TrainDiagram } from './TrainDiagram.tsx';
 
-/** What of the drawing's `places` is picked and, once checked, right; a tap picks another. */
-export interface Tapped {
-  readonly picked: string | null;
-  readonly right: string | null;
-  readonly onPick: ((place: string) => void) | undefined;
-}
+export type { Tapped } from './Stage.tsx';
 
 interface Props {
   readonly drawing: Drawing;
@@ -41,13 +42,26 @@ function Inner({ drawing, unit, say }: Props) {
       return <TrainDiagram drawing={drawing} unit={unit} say={say} />;
     case 'table':
       return <TableDrawing drawing={drawing} say={say} />;
+    case 'dial':
+      return <Dial drawing={drawing} say={say} />;
+    case 'micrometer':
+      return <Micrometer drawing={drawing} say={say} />;
+    case 'depth-gauge':
+      return <DepthGauge drawing={drawing} say={say} />;
     default:
       return null;
   }
 }
 
 /** Kinds that have a drawer here; of the others nothing is shown. */
-const DRAWN: ReadonlySet<Drawing['kind']> = new Set(['chart', 'train', 'table']);
+const DRAWN: ReadonlySet<Drawing['kind']> = new Set([
+  'chart',
+  'train',
+  'table',
+  'dial',
+  'micrometer',
+  'depth-gauge',
+]);
 
 export function DrawingView({ drawing, unit, say }: Props) {
   if (!DRAWN.has(drawing.kind)) return null;

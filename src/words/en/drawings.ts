@@ -17,7 +17,6 @@ export const DRAWINGS = {
   'drawing.depth-gauge': 'Depth gauge',
   'drawing.speeds': 'Speeds',
   'drawing.steps': 'Steps',
-  'drawing.band': 'Limits',
   'drawing.scroll': '{drawing}, wider than the screen: scroll sideways',
 
   'drawing.range': 'Range',
