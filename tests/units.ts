@@ -5,6 +5,7 @@ import type { Deck, DeckSolenoid } from '../src/core/unit/deck.ts';
 import { makeUnit, type Unit } from '../src/core/unit/unit.ts';
 import { benchData, withCapacity } from './bench-data.ts';
 import published from './published/trains.json' with { type: 'json' };
+import { handsOf } from './shop-data.ts';
 
 export interface PublishedTrain extends Train {
   readonly id: string;
@@ -54,7 +55,7 @@ const solenoidsOf = (train: PublishedTrain): DeckSolenoid[] =>
 /**
  * A deck on a published train. The train and chart are as published; solenoids, lever and sensors are made up
  * here so that every family has something to ask: one solenoid for each friction element, every second one
- * full when unplugged, and a manual valve that opens all feeds in D. What the bench measures is made up in
+ * full when unplugged, and a manual valve that opens all feeds in D. Some have shop data too (shop-data.ts). What the bench measures is made up in
  * bench-data.ts, for the trains in BENCHED.
  */
 export function deckOf(train: PublishedTrain): Deck {
@@ -100,6 +101,7 @@ export function deckOf(train: PublishedTrain): Deck {
       { id: 'input-speed', reads: train.input, teeth: 30 },
       { id: 'output-speed', reads: train.output, teeth: 45 },
     ],
+    ...handsOf(train),
     ...(bench
       ? {
           fits: bench.fits,

@@ -79,5 +79,9 @@ export const SLIP_UPS = {
   'commanded-not-actual': 'trusts the commanded range over the speeds',
   'range-before-assumed': 'takes it to have stayed in the range before the commanded one',
   'output-times-nothing': 'compares input and output without the ratio',
+  // seats on the shaft line
+  'mirror-view': 'takes every face to look the other way, as seen from the other end',
+  'seat-turned-round': 'takes one part to lie the other way round',
+  'all-face-alike': 'takes all parts to face one way',
 } as const;
 export type SlipUp = keyof typeof SLIP_UPS;

@@ -10,6 +10,7 @@ import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
 import { GEARS } from './gears.ts';
 import { HAND_RULE_WORDS } from './hand-rules.ts';
 import { ONE_WAYS } from './one-ways.ts';
+import { ORIENTATION } from './orientation.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SCREENS } from './screens.ts';
 import { SHIFTS } from './shifts.ts';
@@ -29,6 +30,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...FINDINGS,
   ...HAND_RULE_WORDS,
   ...ONE_WAYS,
+  ...ORIENTATION,
   ...RULE_WORDS,
   ...SCREENS,
   ...SHIFTS,

@@ -80,4 +80,7 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.commanded-not-actual': 'The speeds show another range than the one commanded.',
   'slip-up.range-before-assumed': 'It need not have stayed in the range before. The speeds say where it is.',
   'slip-up.output-times-nothing': 'The output speed has to be multiplied by the ratio first.',
+  'slip-up.mirror-view': 'That is the mirror image: every face as it is seen from the other end.',
+  'slip-up.seat-turned-round': 'One part lies the other way round.',
+  'slip-up.all-face-alike': 'They do not all face the same way.',
 };

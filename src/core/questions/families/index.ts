@@ -10,6 +10,7 @@ import { lookFirst } from './look-first.ts';
 import { manualRange } from './manual-range.ts';
 import { neutralDrive } from './neutral-drive.ts';
 import { oneWayActs } from './one-way-acts.ts';
+import { seatFaces } from './orientation/seat-faces.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -50,4 +51,5 @@ export const FAMILIES: readonly Family[] = [
   unplugged,
   actualRange,
   slipSpeed,
+  seatFaces,
 ];
