@@ -16,7 +16,8 @@ const SKILL = /^skill:/;
 const pose = (unit: Unit, family: Family, fact: FactId, draw: number): Posed | undefined =>
   family.pose(unit, fact, randomFrom(seedOf('resting', family.id, fact, draw)));
 
-const asked = (posed: Posed | undefined) => JSON.stringify(posed && [posed.prompt, posed.answers]);
+const asked = (posed: Posed | undefined) =>
+  JSON.stringify(posed && [posed.prompt, posed.answers, posed.accepts]);
 
 /** For each fact of `before` that comes out otherwise in `after`: the references that its differing questions use. */
 export function factsApart(
