@@ -24,7 +24,7 @@ const answer: z.ZodType<Answer> = z.discriminatedUnion('form', [
   z.strictObject({ form: z.literal('place'), spot: z.string() }),
 ]);
 
-const draft: z.ZodType<Draft> = z.discriminatedUnion('form', [
+export const draftValue: z.ZodType<Draft> = z.discriminatedUnion('form', [
   set,
   z.strictObject({ form: z.literal('one'), pick: z.string().nullable() }),
   order,
@@ -70,7 +70,7 @@ export const drillRow: z.ZodType<Drill> = z.strictObject({
   startedAt: z.int(),
   items: z.array(z.strictObject({ fact: z.string(), family: z.string(), seed: z.int() })),
   index: count,
-  draft: draft.nullable(),
+  draft: draftValue.nullable(),
   verdict: z.strictObject({ right: z.boolean(), slipUps: z.array(slipUp), missed: ids }).nullable(),
   spentMs: z.number().nonnegative(),
   shownAt: z.int().nullable(),

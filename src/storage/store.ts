@@ -8,6 +8,7 @@ import { Dexie } from 'dexie';
 import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
 import type { Drill } from '../core/memory/drill.ts';
 import { fail, pass, type Result } from '../core/result.ts';
+import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
 import { Database } from './database.ts';
 import {
   attemptRow,
@@ -18,6 +19,7 @@ import {
   type StoredDeck,
   textValue,
 } from './rows.ts';
+import { checkBookValue } from './self-check-rows.ts';
 import { Blocked, type StoreTrouble, troubleOf } from './trouble.ts';
 import type { z } from './zod.ts';
 
@@ -58,6 +60,12 @@ export interface Store {
   chosenDeck(): Told<string | undefined>;
   chooseDeck(id: string): Told<void>;
 
+  /** Self-checks: the one under way and past scores. What cannot be read counts as none. */
+  checkBook(): Told<CheckBook>;
+  saveCheckBook(book: CheckBook): Told<void>;
+  /** Removes every trace of self-checks from the device. */
+  wipeCheckBook(): Told<void>;
+
   /** Asks the browser to keep the data under pressure; call it after a tap. True when it will. */
   askPersistence(): Promise<boolean>;
   close(): void;
@@ -67,6 +75,7 @@ export const DEFAULT_PRACTICE: Practice = { classDate: null, minutes: 10 };
 
 const DEVICE = 'device';
 const CHOSEN = 'chosen-deck';
+const CHECKS = 'self-checks';
 const practiceKey = (deck: string) => `practice:${deck}`;
 
 function readRows<T>(rows: readonly unknown[], schema: z.ZodType<T>): T[] {
@@ -189,6 +198,12 @@ export function openStore(name = 'detent'): Store {
       tell(async () => {
         await db.settings.put({ key: CHOSEN, value: id });
       }),
+    checkBook: () => tell(async () => (await readSetting(db, CHECKS, checkBookValue)) ?? EMPTY_BOOK),
+    saveCheckBook: (book) =>
+      tell(async () => {
+        await db.settings.put({ key: CHECKS, value: checkBookValue.parse(book) });
+      }),
+    wipeCheckBook: () => tell(() => db.settings.delete(CHECKS)),
     async askPersistence() {
       const storage = typeof navigator === 'undefined' ? undefined : navigator.storage;
       return (await storage?.persist?.()) ?? false;
