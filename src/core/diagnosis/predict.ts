@@ -25,7 +25,7 @@ export function isHeard(deck: Deck, fault: Fault | null, sensor: string): boolea
 }
 
 /** Whether the circuit of what a code watches is broken; null where that is not settled. No fault breaks others. */
-function isBroken(deck: Deck, fault: Fault | null, watched: string): boolean | null {
+export function isBroken(deck: Deck, fault: Fault | null, watched: string): boolean | null {
   const [kind, id] = watched.split(':') as [string, string];
   if (kind === 'solenoid') return isDead(deck, fault, { id });
   if (kind === 'sensor') {
@@ -36,7 +36,7 @@ function isBroken(deck: Deck, fault: Fault | null, watched: string): boolean | n
 }
 
 /** Circuit codes that set, in the deck's order. */
-function codesWith(deck: Deck, fault: Fault | null): string[] | null {
+function circuitCodesWith(deck: Deck, fault: Fault | null): string[] | null {
   const set: string[] = [];
   for (const { id, watches } of circuitCodes(deck)) {
     const broken = watches.map((watched) => isBroken(deck, fault, watched));
@@ -58,7 +58,7 @@ export function predict(unit: Unit, fault: Fault | null, test: Test): Reading | 
     case 'gauge':
       return pressuresWith(deck, fault, rowOf(unit, test.row), test.position).get(test.element) ?? null;
     case 'codes': {
-      const codes = codesWith(deck, fault);
+      const codes = circuitCodesWith(deck, fault);
       return codes && `codes:${codes.join('+')}`;
     }
     case 'resistance':

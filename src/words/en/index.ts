@@ -3,20 +3,24 @@ import { CHART } from './chart.ts';
 import { CHART_WORK } from './chart-work.ts';
 import { CLI } from './cli.ts';
 import { DECK_MERGE } from './deck-merge.ts';
+import { DIAGNOSIS } from './diagnosis.ts';
 import { DRAWINGS } from './drawings.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
 import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
 import { GEARS } from './gears.ts';
 import { HAND_RULE_WORDS } from './hand-rules.ts';
+import { MEASURING } from './measuring.ts';
 import { ONE_WAYS } from './one-ways.ts';
 import { ORIENTATION } from './orientation.ts';
+import { PART_DRAWINGS } from './part-drawings.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SCREENS } from './screens.ts';
 import { SHIFTS } from './shifts.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
 import { STORAGE } from './storage.ts';
+import { TORQUE } from './torque.ts';
 
 export const EN: Readonly<Record<string, string>> = {
   ...CHART,
@@ -25,16 +29,20 @@ export const EN: Readonly<Record<string, string>> = {
   ...GEARS,
   ...GAUGE_DRAWINGS,
   ...DECK_MERGE,
+  ...DIAGNOSIS,
   ...DRAWINGS,
   ...FAULTS,
   ...FINDINGS,
   ...HAND_RULE_WORDS,
   ...ONE_WAYS,
   ...ORIENTATION,
+  ...MEASURING,
+  ...PART_DRAWINGS,
   ...RULE_WORDS,
   ...SCREENS,
   ...SHIFTS,
   ...SLIP_UP_WORDS,
   ...SOLENOIDS,
   ...STORAGE,
+  ...TORQUE,
 };
