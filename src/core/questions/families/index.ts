@@ -6,16 +6,27 @@ import { elementCompany } from './element-company.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
+import { elementTorque } from './element-torque.ts';
+import { heldPush } from './held-push.ts';
 import { lookFirst } from './look-first.ts';
 import { manualRange } from './manual-range.ts';
 import { neutralDrive } from './neutral-drive.ts';
+import { oneSet } from './one-set.ts';
 import { oneWayActs } from './one-way-acts.ts';
+import { raceSide } from './orientation/race-side.ts';
+import { sealLip } from './orientation/seal-lip.ts';
 import { seatFaces } from './orientation/seat-faces.ts';
+import { seatNeighbours } from './orientation/seat-neighbours.ts';
+import { seatPilot } from './orientation/seat-pilot.ts';
+import { seatPlaces } from './orientation/seat-places.ts';
+import { seatTurned } from './orientation/seat-turned.ts';
+import { seatView } from './orientation/seat-view.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
 import { ratioOrder } from './ratio-order.ts';
 import { rowRatio } from './row-ratio.ts';
+import { setStripped } from './set-stripped.ts';
 import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
@@ -24,6 +35,7 @@ import { skipShift } from './skip-shift.ts';
 import { slipSpeed } from './slip-speed.ts';
 import { solenoidElements } from './solenoid-elements.ts';
 import { tieUps } from './tie-ups.ts';
+import { torqueOrder } from './torque-order.ts';
 import { unplugged } from './unplugged.ts';
 
 export const FAMILIES: readonly Family[] = [
@@ -40,16 +52,28 @@ export const FAMILIES: readonly Family[] = [
   manualRange,
   oneWayActs,
   rowRatio,
+  oneSet,
   ratioOrder,
   shaftSpeed,
+  elementTorque,
+  torqueOrder,
+  heldPush,
   tieUps,
   neutralDrive,
   solenoidElements,
   rangeSolenoids,
   elementFails,
   elementStuck,
+  setStripped,
   unplugged,
   actualRange,
   slipSpeed,
   seatFaces,
+  seatView,
+  raceSide,
+  seatPilot,
+  seatPlaces,
+  seatNeighbours,
+  seatTurned,
+  sealLip,
 ];
