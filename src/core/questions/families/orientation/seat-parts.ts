@@ -71,6 +71,26 @@ export function endByBodies(deck: Deck, seat: DeckSeat, side: Side): End {
 export const sideByBodies = (deck: Deck, seat: DeckSeat, end: End): Side =>
   endByBodies(deck, seat, 'A') === end ? 'A' : 'B';
 
+/** The bodies to the front and to the rear of a seat. Several seats can lie between the same two. */
+export const gapOf = (deck: Deck, seat: DeckSeat): readonly [string, string] => [
+  bodyBeyond(deck, seat, sideByBodies(deck, seat, 'front')),
+  bodyBeyond(deck, seat, sideByBodies(deck, seat, 'rear')),
+];
+
+/** The seats left when each gap keeps one: the asked seat in its own, the first in the others. */
+export function onePerGap(deck: Deck, seats: readonly DeckSeat[], asked: DeckSeat): DeckSeat[] {
+  const gap = (seat: DeckSeat) => gapOf(deck, seat).join(' ');
+  const kept = new Map([[gap(asked), asked]]);
+  for (const seat of seats) if (!kept.has(gap(seat))) kept.set(gap(seat), seat);
+  return seats.filter((seat) => kept.get(gap(seat)) === seat);
+}
+
+/** "between front hub and front sun" */
+export function gapName(deck: Deck, seat: DeckSeat): Phrase {
+  const [front, rear] = gapOf(deck, seat);
+  return say('seat.gap', { front: thing('part', front), rear: thing('part', rear) });
+}
+
 export const seatName = ({ id }: { readonly id: string }): Phrase => thing('seat', id);
 
 /** A body, or a seat that lies against another. */
