@@ -79,7 +79,7 @@ const METRIC_FITS: readonly DeckFit[] = [
     where: 'at the output flange',
     method: 'bare',
     instrument: 'dial',
-    limits: band(mm, '0.10', '0.20'),
+    limits: band(mm, '0.40', '0.55'),
     effect: 'opens',
     parts: parts(mm, 'S', '0.10', '0.18', '0.26', '0.34', '0.42'),
   },

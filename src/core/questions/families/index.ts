@@ -10,6 +10,7 @@ import { elementTorque } from './element-torque.ts';
 import { heldPush } from './held-push.ts';
 import { lookFirst } from './look-first.ts';
 import { manualRange } from './manual-range.ts';
+import { MEASURING } from './measuring/index.ts';
 import { neutralDrive } from './neutral-drive.ts';
 import { oneSet } from './one-set.ts';
 import { oneWayActs } from './one-way-acts.ts';
@@ -76,4 +77,5 @@ export const FAMILIES: readonly Family[] = [
   seatNeighbours,
   seatTurned,
   sealLip,
+  ...MEASURING,
 ];
