@@ -1,17 +1,17 @@
 /** Questions about bearings, washers and seals along the shaft line, and which way they face. */
 export const ORIENTATION = {
-  'seat.front': 'the front, where the converter sits',
+  'seat.front': 'the front',
   'seat.rear': 'the rear',
   'seat.face': '{seat}: {mark}',
   'seat.side': '{mark} against {touches}',
-  'seat.plain-side': '{touches}',
+  'seat.plain-side': 'against {touches}',
   'seat.line': '{seat}: to the front {front}, to the rear {rear}. Noted as seen from {from}.',
   'seat.by-neighbour':
     'A face is told by its mark and by what it lies against. That holds from whichever end you look.',
 
   'family.seat-faces': 'Which way parts face',
   'seat-faces.prompt':
-    'The unit lies with its front up on the drawing. To which end does each of these faces look?',
+    'To which end of the unit does each of these faces look? The front, the converter end, is up on the drawing.',
   'seat.gap': 'between {front} and {rear}',
   'seat.kind-thrust-bearing': 'thrust bearing',
   'seat.kind-thrust-washer': 'thrust washer',
@@ -20,14 +20,14 @@ export const ORIENTATION = {
 
   'family.seat-view': 'The unit turned round',
   'seat-view.standing':
-    'The drawing shows how the parts lie. Now the whole unit is stood up another way. Does each of these faces look up or down?',
+    'The drawing shows how the parts lie. Now the unit is stood up as each line says. The front is the converter end. Does the face look up or down?',
   'seat-view.looking':
-    'The drawing shows how the parts lie. Now somebody looks along the shaft from one end. Is each of these faces turned to them, or away?',
+    'The drawing shows how the parts lie. Now you look along the shaft as each line says. The front is the converter end. Is the face turned to you, or away?',
   'seat-view.standing-row': '{face}; up is {end}',
   'seat-view.looking-row': '{face}; looking from {end}',
   'seat-view.up': 'up',
   'seat-view.down': 'down',
-  'seat-view.seen': 'turned to them',
+  'seat-view.seen': 'turned to you',
   'seat-view.hidden': 'turned away',
   'seat-view.standing-rule': 'A face that looks to the end that is up looks up.',
   'seat-view.looking-rule': 'From an end you see the faces that look to that end.',
@@ -36,12 +36,11 @@ export const ORIENTATION = {
 
   'family.race-side': 'Side of the closed race',
   'race-side.prompt':
-    'On which side of which gap does the closed race of {seat} lie? The front of the unit is up on the drawing.',
+    'On which side of which gap does the closed race of {seat} lie? The front, the converter end, is up on the drawing.',
   'race-side.spot': '{gap}, {end, select, front {front side} other {rear side}}',
 
   'family.seat-pilot': 'What centres a bearing',
-  'seat-pilot.prompt':
-    'Which side centres each of these, and at which rim? Front is where the converter sits.',
+  'seat-pilot.prompt': 'Which side centres each of these, and at which rim? The front is the converter end.',
   'seat-pilot.by':
     '{end, select, front {front} other {rear}} side, {rim, select, inner {inner} other {outer}} rim',
   'seat-pilot.line':
@@ -50,14 +49,15 @@ export const ORIENTATION = {
 
   'family.seat-places': 'Parts to their gaps',
   'seat-places.prompt':
-    'These lie on the bench. Where on the shaft line does each belong? The front of the unit is up on the drawing.',
+    'These lie on the bench. Where on the shaft line does each belong? The front, the converter end, is up on the drawing.',
   'seat-places.part': '{kind}, {inner} × {outer} × {thickness} {unit}',
   'seat-places.place': '{number}: {gap}',
   'seat-places.row': '{part} is {seat}, {gap}.',
   'seat-places.reason': 'Sizes are bore, outer diameter and thickness. Measure before you lay one in.',
 
   'family.seat-neighbours': 'What lies on either side',
-  'seat-neighbours.prompt': 'Between which two bodies does {seat} lie? Other seats in between do not count.',
+  'seat-neighbours.prompt':
+    'Between which two bodies does {seat} lie? The front is the converter end. Other seats in between do not count.',
   'seat-neighbours.side': 'towards {end}',
   'seat-neighbours.reason': 'From front to rear: {bodies}.',
 
@@ -70,7 +70,8 @@ export const ORIENTATION = {
   'seat-turned.other': '{seat} turned round: {effect}',
 
   'family.seal-lip': 'Which way a lip looks',
-  'seal-lip.prompt': 'Which way does the lip of {seat} look, and where does the pressure come from?',
+  'seal-lip.prompt':
+    'Which way does the lip of {seat} look, and where does the pressure come from? The front, the converter end, is up on the drawing.',
   'seal-lip.pressure': 'towards {touches}, to where the pressure comes from',
   'seal-lip.away': 'towards {touches}, away from where the pressure comes from',
   'seal-lip.row': 'The lip of {seat} looks towards {touches}, to {lip}. Pressure comes from {pressure}.',

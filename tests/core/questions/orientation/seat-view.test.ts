@@ -25,15 +25,15 @@ describe('seat-view, by hand from the line in line.ts', () => {
   const met = rows();
   test.each([
     // T1's closed race looks to the front
-    ['T1: closed race; up is the front, where the converter sits', 'up'],
+    ['T1: closed race; up is the front', 'up'],
     ['T1: closed race; up is the rear', 'down'],
-    ['T1: needles in view; up is the front, where the converter sits', 'down'],
-    ['T1: closed race; looking from the front, where the converter sits', 'seen'],
+    ['T1: needles in view; up is the front', 'down'],
+    ['T1: closed race; looking from the front', 'seen'],
     ['T1: closed race; looking from the rear', 'hidden'],
     // T2's to the rear
-    ['T2: closed race; up is the front, where the converter sits', 'down'],
+    ['T2: closed race; up is the front', 'down'],
     ['T2: closed race; looking from the rear', 'seen'],
-    ['W3: grooves; looking from the front, where the converter sits', 'hidden'],
+    ['W3: grooves; looking from the front', 'hidden'],
     ['S1: lip; up is the rear', 'up'],
   ])('%s: %s', (row, right) => {
     expect([...(met.get(row) ?? [])]).toEqual([right]);
