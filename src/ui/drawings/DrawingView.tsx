@@ -1,4 +1,5 @@
 /** A question's drawing as a figure, with its title block at the foot. */
+import { stackOf } from '../../core/questions/describe/stack.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Drawing } from '../../core/questions/question.ts';
 import type { Provenance } from '../../core/unit/deck.ts';
@@ -10,6 +11,8 @@ import { Dial } from './Dial.tsx';
 import './drawings.css';
 import './gauges.css';
 import { Micrometer } from './Micrometer.tsx';
+import './parts.css';
+import { Stack } from './Stack.tsx';
 import type { Tapped } from './Stage.tsx';
 import './stage.css';
 import { TableDrawing } from './TableDrawing.tsx';
@@ -26,15 +29,25 @@ interface Props {
   readonly tapped?: Tapped | undefined;
 }
 
-/** The deck values that the drawing shows. */
+/** The deck values that the drawing shows; null when it rests on none. */
 function shownValues({ deck }: Unit, drawing: Drawing): readonly Provenance[] | null {
-  if (drawing.kind === 'train') return [...deck.train.gearsets, ...deck.train.elements];
-  if (drawing.kind !== 'chart') return null;
-  const rows = [...deck.chart.ranges, ...(deck.chart.neutral ?? [])];
-  return drawing.rows ? rows.filter((row) => drawing.rows?.includes(row.id)) : rows;
+  switch (drawing.kind) {
+    case 'train':
+      return [...deck.train.gearsets, ...deck.train.elements];
+    case 'chart': {
+      const rows = [...deck.chart.ranges, ...(deck.chart.neutral ?? [])];
+      return drawing.rows ? rows.filter((row) => drawing.rows?.includes(row.id)) : rows;
+    }
+    case 'stack': {
+      const stack = stackOf(deck, drawing.stack);
+      return [stack, ...stack.items];
+    }
+    default:
+      return null;
+  }
 }
 
-function Inner({ drawing, unit, say }: Props) {
+function Inner({ drawing, unit, say, tapped }: Props) {
   switch (drawing.kind) {
     case 'chart':
       return <ApplyChart drawing={drawing} unit={unit} say={say} />;
@@ -48,6 +61,8 @@ function Inner({ drawing, unit, say }: Props) {
       return <Micrometer drawing={drawing} say={say} />;
     case 'depth-gauge':
       return <DepthGauge drawing={drawing} say={say} />;
+    case 'stack':
+      return <Stack drawing={drawing} unit={unit} say={say} tapped={tapped} />;
     default:
       return null;
   }
@@ -61,13 +76,14 @@ const DRAWN: ReadonlySet<Drawing['kind']> = new Set([
   'dial',
   'micrometer',
   'depth-gauge',
+  'stack',
 ]);
 
-export function DrawingView({ drawing, unit, say }: Props) {
+export function DrawingView({ drawing, unit, say, tapped }: Props) {
   if (!DRAWN.has(drawing.kind)) return null;
   return (
     <figure className={`dr-figure dr-figure-${drawing.kind}`}>
-      <Inner drawing={drawing} unit={unit} say={say} />
+      <Inner drawing={drawing} unit={unit} say={say} tapped={tapped} />
       <TitleBlock
         title={say(phrase(`drawing.${drawing.kind}`))}
         unit={unit}

@@ -88,10 +88,11 @@ export function Stage(props: Props) {
             <title id={name}>{title}</title>
             <Hatching>{children}</Hatching>
             {spots.map(
-              ({ id, x, y, at }) =>
-                at && (
+              ({ id, x, y, at, via = at }) =>
+                at &&
+                via && (
                   <g key={id} className={tapped?.picked === id ? 'dr-leader dr-lit' : 'dr-leader'}>
-                    <line x1={x} y1={y} x2={at.x} y2={at.y} />
+                    <path d={`M${x} ${y}L${via.x} ${via.y}L${at.x} ${at.y}`} />
                     <circle cx={at.x} cy={at.y} r="2" />
                   </g>
                 ),

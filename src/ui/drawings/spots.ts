@@ -7,6 +7,8 @@ export interface Spot extends Point {
   readonly label: string;
   /** Where the leader ends; none when the ring sits on the thing itself. */
   readonly at?: Point;
+  /** Where it bends on the way there. */
+  readonly via?: Point;
 }
 
 /** Side of what a thumb can hit, in CSS pixels at the drawing's smallest size. */
@@ -15,32 +17,45 @@ export const TARGET = 44;
 export const RING = 12;
 
 /**
- * Middles of `count` targets of this size around the wanted ones, in order and without overlap: each stays as near
- * to where it is wanted as the others let it. Wanted places must rise. Sorted runs that touch are moved as one.
+ * Middles of things of these sizes, set in a row as near to where they are wanted as the others let them: in order,
+ * without overlap, between `low` and `high` where there is room. Wanted places must not fall.
  */
-export function spread(wanted: readonly number[], size: number, low: number, high: number): number[] {
+export function spread(
+  wanted: readonly number[],
+  sizes: readonly number[],
+  low: number,
+  high: number,
+): number[] {
   interface Run {
     readonly wants: readonly number[];
-    /** Middle of its first. */
-    readonly start: number;
+    readonly sizes: readonly number[];
+    readonly top: number;
+    readonly length: number;
   }
-  const settle = (wants: readonly number[]): Run => {
-    const mean = wants.reduce((sum, want, index) => sum + want - index * size, 0) / wants.length;
-    const most = high - size / 2 - (wants.length - 1) * size;
-    return { wants, start: Math.max(low + size / 2, Math.min(mean, most)) };
+  const settle = (wants: readonly number[], own: readonly number[]): Run => {
+    const length = own.reduce((sum, size) => sum + size, 0);
+    let before = 0;
+    let sum = 0;
+    for (const [index, want] of wants.entries()) {
+      sum += want - (before + own[index]! / 2);
+      before += own[index]!;
+    }
+    return { wants, sizes: own, length, top: Math.max(low, Math.min(sum / wants.length, high - length)) };
   };
   const runs: Run[] = [];
-  for (const want of wanted) {
-    let run = settle([want]);
-    for (
-      let last = runs.at(-1);
-      last && last.start + last.wants.length * size > run.start;
-      last = runs.at(-1)
-    ) {
+  for (const [index, want] of wanted.entries()) {
+    let run = settle([want], [sizes[index]!]);
+    for (let last = runs.at(-1); last && last.top + last.length > run.top; last = runs.at(-1)) {
       runs.pop();
-      run = settle([...last.wants, ...run.wants]);
+      run = settle([...last.wants, ...run.wants], [...last.sizes, ...run.sizes]);
     }
     runs.push(run);
   }
-  return runs.flatMap(({ wants, start }) => wants.map((_, index) => start + index * size));
+  return runs.flatMap((run) => {
+    let at = run.top;
+    return run.sizes.map((size) => {
+      at += size;
+      return at - size / 2;
+    });
+  });
 }
