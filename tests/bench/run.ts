@@ -3,10 +3,11 @@
  * as the suite says. To add a suite, export it from a *.bench.ts and name it here.
  */
 import { Bench } from 'tinybench';
+import { group } from './group.bench.ts';
 import { solver } from './solver.bench.ts';
 import type { Suite } from './suite.ts';
 
-const SUITES: readonly Suite[] = [...solver];
+const SUITES: readonly Suite[] = [...solver, ...group];
 
 interface Line {
   readonly name: string;
@@ -20,12 +21,14 @@ const formatMicros = (micros: number) => (micros < 10 ? micros.toFixed(2) : micr
 /** Medians, in microseconds for one unit of work. */
 async function measure(suite: Suite): Promise<Map<string, number>> {
   const bench = new Bench({ time: 800, warmupTime: 300 });
-  for (const { name, run } of [suite.subject, ...suite.baselines]) bench.add(name, run);
+  const contenders = [suite.subject, ...suite.baselines];
+  for (const { name, run } of contenders) bench.add(name, run);
   const tasks = await bench.run();
   return new Map(
     tasks.map(({ name, result }) => {
       if (!('latency' in result)) throw new Error(`${suite.title}, ${name}: ${result.state}`);
-      return [name, (result.latency.p50 * 1000) / suite.count];
+      const { count = suite.count } = contenders.find((contender) => contender.name === name)!;
+      return [name, (result.latency.p50 * 1000) / count];
     }),
   );
 }

@@ -5,6 +5,8 @@
 
 export interface Contender {
   readonly name: string;
+  /** How many units one run does, where it is not as many as the suite says. */
+  readonly count?: number;
   /** One whole piece of work; what it returns keeps the work from being optimised away. */
   run(): unknown;
 }
