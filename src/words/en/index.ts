@@ -1,4 +1,5 @@
 /** English: every message the project can say, by key. One file per subject. */
+import { CASE } from './case.ts';
 import { CHART } from './chart.ts';
 import { CHART_WORK } from './chart-work.ts';
 import { CLI } from './cli.ts';
@@ -16,6 +17,7 @@ import { ORIENTATION } from './orientation.ts';
 import { PART_DRAWINGS } from './part-drawings.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SCREENS } from './screens.ts';
+import { SELF_CHECK } from './self-check.ts';
 import { SHIFTS } from './shifts.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
@@ -23,6 +25,7 @@ import { STORAGE } from './storage.ts';
 import { TORQUE } from './torque.ts';
 
 export const EN: Readonly<Record<string, string>> = {
+  ...CASE,
   ...CHART,
   ...CHART_WORK,
   ...CLI,
@@ -41,6 +44,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...RULE_WORDS,
   ...SCREENS,
   ...SHIFTS,
+  ...SELF_CHECK,
   ...SLIP_UP_WORDS,
   ...SOLENOIDS,
   ...STORAGE,

@@ -53,6 +53,9 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.held-driven-mixed': 'That would be right with the held member and the driving one swapped.',
   'slip-up.assumed-still': 'That shaft is not held here. It turns.',
   'slip-up.turns-with-input': 'That shaft does not turn at input speed here.',
+  'slip-up.final-drive-left-out': 'The final drive is left out: the wheels turn slower than the output.',
+  'slip-up.final-drive-multiplied': 'The final drive divides: the wheels turn slower than the output.',
+  'slip-up.minutes-for-hours': 'Per minute, not per hour: 60 is missing.',
   'slip-up.output-for-shaft': 'That is how fast the output turns, not this shaft.',
   'slip-up.input-torque-everywhere':
     'That is the torque on the input. The gears change what an element carries.',
@@ -100,6 +103,11 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.commanded-not-actual': 'The speeds show another range than the one commanded.',
   'slip-up.range-before-assumed': 'It need not have stayed in the range before. The speeds say where it is.',
   'slip-up.output-times-nothing': 'The output speed has to be multiplied by the ratio first.',
+  'slip-up.engine-for-input':
+    'That goes by engine speed. The ratio works on the input, behind the converter.',
+  'slip-up.limit-left-out': 'Some of these are above the limit.',
+  'slip-up.every-downshift-too-fast': 'Not every downshift goes over the limit.',
+  'slip-up.only-next-allowed': 'What counts is the speed, not how many ranges are passed.',
   'slip-up.mirror-view': 'That is the mirror image: every face as it is seen from the other end.',
   'slip-up.seat-turned-round': 'One part lies the other way round.',
   'slip-up.all-face-alike': 'They do not all face the same way.',

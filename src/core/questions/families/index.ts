@@ -22,6 +22,7 @@ import { seatPilot } from './orientation/seat-pilot.ts';
 import { seatPlaces } from './orientation/seat-places.ts';
 import { seatTurned } from './orientation/seat-turned.ts';
 import { seatView } from './orientation/seat-view.ts';
+import { outputSpeed } from './output-speed.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -31,6 +32,7 @@ import { setStripped } from './set-stripped.ts';
 import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
 import { shiftCount } from './shift-count.ts';
+import { shiftGuard } from './shift-guard.ts';
 import { shiftKind } from './shift-kind.ts';
 import { skipShift } from './skip-shift.ts';
 import { slipSpeed } from './slip-speed.ts';
@@ -59,6 +61,8 @@ export const FAMILIES: readonly Family[] = [
   elementTorque,
   torqueOrder,
   heldPush,
+  outputSpeed,
+  shiftGuard,
   tieUps,
   neutralDrive,
   solenoidElements,
