@@ -24,6 +24,9 @@ const DecksScreen = lazy(async () => ({
   default: (await import('../screens/decks/DecksScreen.tsx')).DecksScreen,
 }));
 
+const CaseScreen = lazy(async () => ({
+  default: (await import('../screens/case/CaseScreen.tsx')).CaseScreen,
+}));
 const PreviewScreen = lazy(async () => ({
   default: (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen,
 }));
@@ -127,6 +130,9 @@ function Screens() {
         </Route>
         <Route path="/unit">
           {value && <UnitScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route path="/case">
+          {value && <CaseScreen unit={value.unit} say={services.sayFor(value.unit)} />}
         </Route>
         <Route path="/preview">
           {value && <PreviewScreen unit={value.unit} say={services.sayFor(value.unit)} />}

@@ -107,3 +107,22 @@ export const practiceValue: z.ZodType<Practice> = z.strictObject({
 });
 
 export const textValue = z.string().min(1);
+
+/** A case run as its moves: deck and seed make it again. */
+export interface StoredCase {
+  readonly deck: string;
+  readonly revision: number;
+  readonly seed: number;
+  /** Ids of the tests asked, in order. */
+  readonly asked: readonly string[];
+  /** Id of the fault named; null until one is. */
+  readonly named: string | null;
+}
+
+export const caseValue: z.ZodType<StoredCase> = z.strictObject({
+  deck: z.string(),
+  revision: z.int(),
+  seed: z.int(),
+  asked: ids,
+  named: z.string().nullable(),
+});

@@ -12,10 +12,12 @@ import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
 import { Database } from './database.ts';
 import {
   attemptRow,
+  caseValue,
   deckRow,
   drillRow,
   type Practice,
   practiceValue,
+  type StoredCase,
   type StoredDeck,
   textValue,
 } from './rows.ts';
@@ -66,6 +68,10 @@ export interface Store {
   /** Removes every trace of self-checks from the device. */
   wipeCheckBook(): Told<void>;
 
+  /** The case run under way or last solved. */
+  storedCase(): Told<StoredCase | undefined>;
+  saveCase(run: StoredCase): Told<void>;
+
   /** Asks the browser to keep the data under pressure; call it after a tap. True when it will. */
   askPersistence(): Promise<boolean>;
   close(): void;
@@ -76,6 +82,7 @@ export const DEFAULT_PRACTICE: Practice = { classDate: null, minutes: 10 };
 const DEVICE = 'device';
 const CHOSEN = 'chosen-deck';
 const CHECKS = 'self-checks';
+const CASE = 'case';
 const practiceKey = (deck: string) => `practice:${deck}`;
 
 function readRows<T>(rows: readonly unknown[], schema: z.ZodType<T>): T[] {
@@ -204,6 +211,11 @@ export function openStore(name = 'detent'): Store {
         await db.settings.put({ key: CHECKS, value: checkBookValue.parse(book) });
       }),
     wipeCheckBook: () => tell(() => db.settings.delete(CHECKS)),
+    storedCase: () => tell(() => readSetting(db, CASE, caseValue)),
+    saveCase: (run) =>
+      tell(async () => {
+        await db.settings.put({ key: CASE, value: caseValue.parse(run) });
+      }),
     async askPersistence() {
       const storage = typeof navigator === 'undefined' ? undefined : navigator.storage;
       return (await storage?.persist?.()) ?? false;

@@ -1,57 +1,22 @@
 // @vitest-environment jsdom
 /** Screens by role and visible text, over a real store on an in-memory IndexedDB and a clock we hold. */
-import 'fake-indexeddb/auto';
-import '@testing-library/jest-dom/vitest';
-import { cleanup, render, screen, waitFor, within } from '@testing-library/react';
+import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
-import { App } from '../../src/app/App.tsx';
 import type { Drill } from '../../src/core/memory/drill.ts';
 import type { Question } from '../../src/core/questions/question.ts';
 import { questionOf } from '../../src/core/questions/reopen.ts';
 import { makeUnit, type Unit } from '../../src/core/unit/unit.ts';
-import { type Services, ServicesProvider } from '../../src/screens/services.ts';
-import { openStore, type Store } from '../../src/storage/store.ts';
+import type { Store } from '../../src/storage/store.ts';
 import { makeSay } from '../../src/words/words.ts';
 import { deckOf, PUBLISHED } from '../units.ts';
+import { type Bench, bench, show } from './bench.tsx';
 
 const deck = deckOf(PUBLISHED.find((train) => train.id === 'ravigneaux-4-a')!);
 const unit: Unit = makeUnit(deck);
 const say = makeSay(deck);
 
-interface Bench {
-  readonly store: Store;
-  readonly clock: { at: number };
-  readonly services: Services;
-}
-
-// jsdom lays nothing out, so it has nothing to scroll.
-Element.prototype.scrollIntoView = () => {};
-
-let opened = 0;
-/** A device with the deck on it, its clock at noon of 2026-03-02 UTC. */
-async function bench(name = `screens-${++opened}`): Promise<Bench> {
-  const store = openStore(name);
-  const clock = { at: Date.UTC(2026, 2, 2, 12) };
-  await store.saveDeck({ id: deck.id, revision: deck.revision, text: JSON.stringify(deck), loadedAt: 1 });
-  await store.chooseDeck(deck.id);
-  let ids = 0;
-  const services: Services = {
-    store,
-    now: () => ({ at: clock.at, zone: 'UTC', day: Math.floor(clock.at / 86_400_000) }),
-    newId: () => `${name}-${clock.at}-${++ids}`,
-    unitOf: () => unit,
-    sayFor: (spoken) => (spoken ? say : makeSay(null)),
-  };
-  return { store, clock, services };
-}
-
-const show = ({ services }: Bench) =>
-  render(
-    <ServicesProvider value={services}>
-      <App />
-    </ServicesProvider>,
-  );
+const onBench = () => bench(deck);
 
 async function stored(store: Store): Promise<Drill> {
   const drill = await store.currentDrill();
@@ -95,7 +60,7 @@ afterEach(() => {
 describe('practice on screen', () => {
   test('opens on the next drill with minutes, questions and days to class, and starts it', async () => {
     const user = userEvent.setup();
-    const place = await bench();
+    const place = await onBench();
     await place.store.setPractice(deck.id, { minutes: 7, classDate: '2026-03-05' });
     show(place);
     expect(await screen.findByRole('heading', { name: 'Next drill' })).toBeVisible();
@@ -107,7 +72,7 @@ describe('practice on screen', () => {
 
   test('Check waits for a whole answer, then judges once and stores one attempt with its seconds', async () => {
     const user = userEvent.setup();
-    const place = await bench();
+    const place = await onBench();
     show(place);
     const question = await begin(user, place);
     await user.click(await screen.findByRole('button', { name: /Check/ }));
@@ -124,7 +89,7 @@ describe('practice on screen', () => {
 
   test('the result says the row and the reason, and a caution shows before the answer', async () => {
     const user = userEvent.setup();
-    const place = await bench();
+    const place = await onBench();
     const warned = makeUnit({
       ...deck,
       cautions: [
@@ -150,7 +115,7 @@ describe('practice on screen', () => {
 
   test('a drill left in the middle waits with its draft; stopping loses nothing', async () => {
     const user = userEvent.setup();
-    const place = await bench();
+    const place = await onBench();
     show(place);
     const question = await begin(user, place);
     await enterSomething(user, question);
@@ -168,7 +133,7 @@ describe('practice on screen', () => {
 
   test('storage that refuses an answer says so, and the answer can be checked again', async () => {
     const user = userEvent.setup();
-    const place = await bench();
+    const place = await onBench();
     let full = true;
     const store: Store = {
       ...place.store,
@@ -190,7 +155,7 @@ describe('practice on screen', () => {
 
   test('a faulty deck file is refused with every finding, and nothing is changed', async () => {
     const user = userEvent.setup();
-    const place = await bench();
+    const place = await onBench();
     window.location.hash = '#/decks';
     show(place);
     const broken = { ...deck, chart: { ranges: [{ id: '1', applied: ['C9'] }] }, colour: 'red' };

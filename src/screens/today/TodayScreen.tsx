@@ -160,6 +160,11 @@ export function TodayScreen(props: Props) {
           </ul>
         </section>
       )}
+      <nav aria-label={say(phrase('today.more'))} className="row-of-buttons">
+        <Link href="/case" className="button">
+          {say(phrase('case.link'))}
+        </Link>
+      </nav>
       <section className="aside">
         <p>{say(phrase('today.stored'))}</p>
         <details>

@@ -12,6 +12,7 @@ import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
 import { GEARS } from './gears.ts';
 import { HAND_RULE_WORDS } from './hand-rules.ts';
 import { MEASURING } from './measuring.ts';
+import { OIL } from './oil.ts';
 import { ONE_WAYS } from './one-ways.ts';
 import { ORIENTATION } from './orientation.ts';
 import { PART_DRAWINGS } from './part-drawings.ts';
@@ -21,6 +22,7 @@ import { SELF_CHECK } from './self-check.ts';
 import { SHIFTS } from './shifts.ts';
 import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
+import { STACKS } from './stacks.ts';
 import { STORAGE } from './storage.ts';
 import { TORQUE } from './torque.ts';
 
@@ -37,6 +39,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...FAULTS,
   ...FINDINGS,
   ...HAND_RULE_WORDS,
+  ...OIL,
   ...ONE_WAYS,
   ...ORIENTATION,
   ...MEASURING,
@@ -47,6 +50,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...SELF_CHECK,
   ...SLIP_UP_WORDS,
   ...SOLENOIDS,
+  ...STACKS,
   ...STORAGE,
   ...TORQUE,
 };

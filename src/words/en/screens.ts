@@ -39,6 +39,7 @@ export const SCREENS = {
   'today.memory': 'What you hold so far',
   'today.mixed-up': 'What got mixed up lately',
   'today.mixed-up-times': '{times, plural, one {once} other {# times}}',
+  'today.more': 'More practice',
   'today.safety': 'About these questions',
   'today.stored': 'Everything stays on this device.',
 
@@ -138,7 +139,7 @@ export const SCREENS = {
   'answer.open-place': '…',
   'answer.take-back': 'Take one back',
   'answer.number':
-    '{unit, select, none {Answer, within ± {tolerance}} other {Answer in {unit}, within ± {tolerance}}}',
+    '{tolerance, select, 0 {Answer, a whole number} other {{unit, select, none {Answer, within ± {tolerance}} other {Answer in {unit}, within ± {tolerance}}}}}',
   'answer.turn-sign': '± backward',
   'answer.not-a-number': 'This cannot be read as a number. Digits and one comma or point, please.',
   'answer.right-number': 'Right answer: {value} {unit}',
