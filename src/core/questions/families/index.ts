@@ -23,6 +23,7 @@ import { seatPlaces } from './orientation/seat-places.ts';
 import { seatTurned } from './orientation/seat-turned.ts';
 import { seatView } from './orientation/seat-view.ts';
 import { outputSpeed } from './output-speed.ts';
+import { polarityEvidence } from './polarity-evidence.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -36,10 +37,20 @@ import { shiftGuard } from './shift-guard.ts';
 import { shiftKind } from './shift-kind.ts';
 import { skipShift } from './skip-shift.ts';
 import { slipSpeed } from './slip-speed.ts';
+import { solenoidChanges } from './solenoid-changes.ts';
 import { solenoidElements } from './solenoid-elements.ts';
+import { plateFaces } from './stacks/plate-faces.ts';
+import { plateNeighbours } from './stacks/plate-neighbours.ts';
+import { stackCount } from './stacks/stack-count.ts';
+import { stackGap } from './stacks/stack-gap.ts';
+import { stackHeightFamily } from './stacks/stack-height.ts';
+import { stackOrder } from './stacks/stack-order.ts';
+import { stackSlip } from './stacks/stack-slip.ts';
+import { stackStranger } from './stacks/stack-stranger.ts';
 import { tieUps } from './tie-ups.ts';
 import { torqueOrder } from './torque-order.ts';
 import { unplugged } from './unplugged.ts';
+import { valveCuts } from './valve-cuts.ts';
 
 export const FAMILIES: readonly Family[] = [
   rangeElements,
@@ -67,6 +78,9 @@ export const FAMILIES: readonly Family[] = [
   neutralDrive,
   solenoidElements,
   rangeSolenoids,
+  solenoidChanges,
+  polarityEvidence,
+  valveCuts,
   elementFails,
   elementStuck,
   setStripped,
@@ -81,5 +95,13 @@ export const FAMILIES: readonly Family[] = [
   seatNeighbours,
   seatTurned,
   sealLip,
+  stackOrder,
+  plateNeighbours,
+  plateFaces,
+  stackGap,
+  stackStranger,
+  stackCount,
+  stackHeightFamily,
+  stackSlip,
   ...MEASURING,
 ];
