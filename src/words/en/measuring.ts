@@ -74,4 +74,106 @@ export const MEASURING = {
   'play-after.line-closes': '{part}: {bare} − {thickness} = {play} {unit}, {place}.',
   'play-after.line-opens': '{part}: {bare} + {thickness} = {play} {unit}, {place}.',
   'play-after.line-none': '{part}: {bare} is less than {thickness}, so nothing is left: {place}.',
+
+  'measuring.count': '{count}',
+  'measuring.length': '{value} {unit}',
+  'measuring.nothing': '–',
+  'measuring.readings': '{readings} {unit}',
+  'measuring.plates-apply': '{count, plural, one {apply plate} other {apply plates}}',
+  'measuring.plates-friction': '{count, plural, one {friction} other {frictions}}',
+  'measuring.plates-steel': '{count, plural, one {steel} other {steels}}',
+  'measuring.plates-waved': '{count, plural, one {waved plate} other {waved plates}}',
+  'measuring.plates-dished': '{count, plural, one {dished plate} other {dished plates}}',
+  'measuring.plates-backing': '{count, plural, one {backing plate} other {backing plates}}',
+  'measuring.plates-washer': '{count, plural, one {washer} other {washers}}',
+  'measuring.plates-snap-ring': '{count, plural, one {snap ring} other {snap rings}}',
+
+  'family.pack-clearance': 'Clearance of a pack',
+  'pack-clearance.prompt':
+    '{stack}: from the piston’s stop to the far face of the ring groove this drum measures {room} {unit}. {waves, select, flat {Sprung plates count pressed flat. } free {Sprung plates count with no load on them. } other {}}How much clearance do these leave, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
+  'pack-clearance.how-many': 'How many',
+  'pack-clearance.each': 'Each',
+  'pack-clearance.free': 'With no load',
+  'pack-clearance.line': '{count} {kind} × {each} = {all} {unit}.',
+  'pack-clearance.row': '{room} − {height} = {clearance} {unit}.',
+  'pack-clearance.reason': 'The clearance is the room less every plate in it, ring included.',
+
+  'family.impossible-reading': 'Figures that cannot be right',
+  'impossible-reading.prompt':
+    '{fit}: five notes from the bench. A thicker part takes play away, one for one; readings are good to {tolerance} {unit}. Which of these cannot be right?',
+  'impossible-reading.note': 'Limits {low} to {high}. Read {reading}.',
+  'impossible-reading.note-then':
+    'Limits {low} to {high}. Read {reading}; then {play} {unit}, with {part} in.',
+  'impossible-reading.row':
+    'A note cannot be right when its own figures speak against each other, whatever the limits are.',
+  'impossible-reading.reason':
+    'Play and part together are the room, and the room stays the same; with none in there is at least as much play as with a part.',
+  'impossible-reading.because-sound':
+    'Note {number}: {first} + {was} − {put} = {expected}, as read. It can be.',
+  'impossible-reading.because-out':
+    'Note {number}: {first} + {was} − {put} = {expected}, as read. {play} is not within {low} to {high}, but it can be.',
+  'impossible-reading.because-none-in':
+    'Note {number}: {first} with none in leaves room for a part. It can be.',
+  'impossible-reading.because-limits-swapped':
+    'Note {number}: the low limit, {low}, is above the high one, {high}.',
+  'impossible-reading.because-sum-disagrees':
+    'Note {number}: {first} + {was} − {put} = {expected}, not {play}.',
+  'impossible-reading.because-play-exceeds-depth':
+    'Note {number}: {play} is more than all the room there is, {first} + {was} = {room}.',
+  'impossible-reading.because-stack-exceeds-depth':
+    'Note {number}: there is room for {first} + {was} = {room}; a part of {put} does not go in.',
+  'impossible-reading.because-bare-below-limits':
+    'Note {number}: {first} with none in is already below {low}, and a part would only take more. Something is not seated.',
+
+  'family.mean-reading': 'Mean of several readings',
+  'mean-reading.prompt':
+    '{fit}: read four times, a quarter turn apart: {readings}. What is the mean, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
+  'mean-reading.row': '{sum} = {total}; {total} ÷ {count} = {mean} {unit}.',
+  'mean-reading.reason': 'All readings count alike, so a high one and a low one cancel.',
+
+  'family.repeat-readings': 'Readings that agree or do not',
+  'repeat-readings.prompt':
+    '{fit}: limits {low} to {high} {unit}; readings may lie {spread} {unit} apart. Each line was read a quarter turn apart on one unit. What follows from each?',
+  'repeat-readings.accept': 'good: within the limits',
+  'repeat-readings.reseat': 'seat the parts and read again',
+  'repeat-readings.out-of-limits': 'outside the limits: another part',
+  'repeat-readings.row':
+    'First the spread, highest less lowest: more than {spread} {unit} and nothing follows yet.',
+  'repeat-readings.reason': 'Only then the mean, against the limits.',
+  'repeat-readings.line-accept':
+    '{highest} − {lowest} = {spread}, not more than {allowed}. ({sum}) ÷ {count} = {mean} {unit}, within the limits.',
+  'repeat-readings.line-reseat':
+    '{highest} − {lowest} = {spread} {unit}, more than {allowed}: not seated, or not the same each time.',
+  'repeat-readings.line-out-of-limits':
+    '{highest} − {lowest} = {spread}, not more than {allowed}. ({sum}) ÷ {count} = {mean} {unit}, outside the limits.',
+
+  'family.unit-convert': 'One unit into another',
+  'unit-convert.prompt':
+    '{value} {unit}, {of}: what is that in {to, select, in {inches} other {{to}}}? {decimals, plural, =0 {Whole number} =1 {One decimal} =2 {Two decimals} =3 {Three decimals} other {# decimals}}; within {tolerance} is right. {rule}',
+  'unit-convert.pressure-of': 'greatest apply pressure of {element}',
+  'unit-convert.limit-of': 'a limit of {fit}',
+  'unit-convert.fill-of': 'dry fill of {fluid}',
+  'unit-convert.refill-of': 'fill of {fluid} after draining',
+  'unit-convert.level-of': '{fluid} when its level is checked',
+  'unit-convert.rule': '1 {large} {exact, select, yes {=} other {≈}} {factor} {small}.',
+  'unit-convert.rule-none': '',
+  'unit-convert.rule-temperature': '°F = °C × 9 ÷ 5 + 32.',
+  'unit-convert.work-times': '{value} × {factor} = {shown} {unit}.',
+  'unit-convert.work-over': '{value} ÷ {factor} = {shown} {unit}.',
+  'unit-convert.work-fahrenheit': '{value} × 9 ÷ 5 + 32 = {shown} °F.',
+  'unit-convert.work-celsius': '({value} − 32) × 5 ÷ 9 = {shown} °C.',
+  'unit-convert.reason-size':
+    '1 {from} is {more, select, yes {more than 1 {to}, so the figure grows.} other {less than 1 {to}, so the figure gets smaller.}}',
+  'unit-convert.reason-zero':
+    'The scales start at different zeros, so the 32 comes in once: after stretching to °F, before shrinking to °C.',
+  'unit-convert.twelve': '1 lbf·ft is 12 lbf·in. A wrench set in the wrong one is twelve times off.',
+  'unit-convert.quarts': 'A US quart is 0.946 L, an imperial quart 1.137 L: ask which one is meant.',
+
+  'family.crowfoot-setting': 'Wrench with an adapter',
+  'crowfoot-setting.prompt':
+    '{torque}: {target} {unit}. An adapter {adapter} {length} long, drive to bolt, sits on a click wrench {lever} {length} from hand to drive, {angle, select, 0 {straight out} 90 {square across} 180 {folded straight back} 45 {slanted 45° off straight out (cosine 0.707)} other {slanted 135° off straight out (cosine −0.707)}}. What is the wrench set to? Within {tolerance} {unit} is right.',
+  'crowfoot-setting.row': '{target} × {lever} ÷ {reach} = {setting} {unit}.',
+  'crowfoot-setting.reason':
+    '{angle, select, 90 {Square across, the bolt is no further from the hand: the setting is the torque itself.} other {The bolt gets the pull times the distance from hand to bolt; the wrench only knows the distance from hand to drive.}}',
+  'crowfoot-setting.reach': 'Hand to bolt, in line: {lever} + {adapter} × {cosine} = {reach} {length}.',
 } as const;

@@ -2,8 +2,8 @@
 import { type Random, randomFrom } from '../../../src/core/random.ts';
 
 interface Script {
-  /** What `pick` takes in turn, by id; afterwards it takes the first. */
-  readonly picks?: readonly string[];
+  /** What `pick` takes in turn, by id, or the first for null; afterwards it takes the first. */
+  readonly picks?: readonly (string | null)[];
   /** What `int` gives in turn; afterwards the lowest allowed. */
   readonly ints?: readonly number[];
   /** What `unit` gives in turn; afterwards 0. */
@@ -30,7 +30,8 @@ export function scripted({ picks = [], ints = [], units = [], again = false }: S
     ...randomFrom(0),
     pick<T>(items: readonly T[]): T {
       const wanted = next(left.picks, picks);
-      const found = wanted === undefined ? items[0] : items.find((item) => idOf(item) === wanted);
+      const found =
+        wanted === undefined || wanted === null ? items[0] : items.find((item) => idOf(item) === wanted);
       if (found === undefined) throw new Error(`nothing to pick as ${wanted}`);
       return found;
     },

@@ -1,11 +1,17 @@
 /** Families on measuring, in the order they are learned. */
 import type { Family } from '../../question.ts';
+import { crowfootSetting } from './crowfoot-setting.ts';
 import { depthGap } from './depth-gap.ts';
 import { depthGaugeReading } from './depth-gauge-reading.ts';
 import { dialReading } from './dial-reading.ts';
+import { impossibleReading } from './impossible-reading.ts';
+import { meanReading } from './mean-reading.ts';
 import { micrometerReading } from './micrometer-reading.ts';
+import { packClearance } from './pack-clearance.ts';
 import { playAfter } from './play-after.ts';
+import { repeatReadings } from './repeat-readings.ts';
 import { selectPart } from './select-part.ts';
+import { unitConvert } from './unit-convert.ts';
 
 export const MEASURING: readonly Family[] = [
   dialReading,
@@ -14,4 +20,10 @@ export const MEASURING: readonly Family[] = [
   depthGap,
   playAfter,
   selectPart,
+  packClearance,
+  meanReading,
+  repeatReadings,
+  impossibleReading,
+  unitConvert,
+  crowfootSetting,
 ];
