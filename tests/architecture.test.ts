@@ -13,7 +13,7 @@ const files = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8'
 const read = (path: string) => readFileSync(join(root, 'src', path), 'utf8');
 
 describe('the arrow of imports', () => {
-  test('core <- content, storage, words, ui <- screens <- app; cli knows core, content, words', () => {
+  test('core <- content, storage, exchange, words, ui <- screens <- app; cli knows core, content, words', () => {
     expect(files.flatMap((path) => forbiddenEdges(path, read(path)))).toEqual([]);
   });
 
@@ -47,6 +47,10 @@ const PLANTED: readonly [path: string, source: string, said: string][] = [
   ['content/x.ts', "import { useState } from 'react';", 'react comes in by'],
   ['storage/x.ts', "import { load } from '../content/load.ts';", 'storage must not import content'],
   ['storage/rows/x.ts', "import { Sheet } from '../../ui/Sheet.tsx';", 'storage must not import ui'],
+  ['exchange/x.ts', "import { load } from '../content/load.ts';", 'exchange must not import content'],
+  ['exchange/x.ts', "import { store } from '../storage/store.ts';", 'exchange must not import storage'],
+  ['exchange/read.ts', "import { encode } from 'uqr';", 'comes in by exchange/qr.ts'],
+  ['storage/x.ts', "import { read } from '../exchange/read.ts';", 'storage must not import exchange'],
   ['words/x.ts', "import { load } from '../content/load.ts';", 'words must not import content'],
   ['ui/x.tsx', "import { db } from '../storage/database.ts';", 'ui must not import storage'],
   ['ui/x.tsx', "import { makeSay } from '../words/words.ts';", 'ui must not import words'],

@@ -1,11 +1,21 @@
 /**
- * The arrow of imports: core <- content, storage, words, ui <- screens <- app, and cli beside them. Reads the
+ * The arrow of imports: core <- content, storage, exchange, words, ui <- screens <- app, and cli beside them. Reads the
  * imports of a file from its syntax tree and names each edge that the arrow forbids.
  */
 import { posix } from 'node:path';
 import { parseSync } from 'vite';
 
-export const LAYERS = ['core', 'content', 'storage', 'words', 'ui', 'screens', 'app', 'cli'] as const;
+export const LAYERS = [
+  'core',
+  'content',
+  'storage',
+  'exchange',
+  'words',
+  'ui',
+  'screens',
+  'app',
+  'cli',
+] as const;
 export type Layer = (typeof LAYERS)[number];
 
 /** What a layer may import, itself apart. */
@@ -13,10 +23,11 @@ const MAY: Readonly<Record<Layer, readonly Layer[]>> = {
   core: [],
   content: ['core'],
   storage: ['core'],
+  exchange: ['core'],
   words: ['core'],
   ui: ['core'],
-  screens: ['core', 'content', 'storage', 'words', 'ui'],
-  app: ['core', 'content', 'storage', 'words', 'ui', 'screens'],
+  screens: ['core', 'content', 'storage', 'exchange', 'words', 'ui'],
+  app: ['core', 'content', 'storage', 'exchange', 'words', 'ui', 'screens'],
   cli: ['core', 'content', 'words'],
 };
 
@@ -29,7 +40,11 @@ const DOORS: Readonly<Record<string, readonly string[]>> = {
   'pure-rand': ['core/random.ts'],
   'ts-fsrs': ['core/memory/'],
   dexie: ['storage/'],
-  zod: ['content/', 'storage/'],
+  zod: ['content/', 'storage/', 'exchange/'],
+  papaparse: ['exchange/'],
+  uqr: ['exchange/qr.ts'],
+  jsqr: ['exchange/qr.ts'],
+  fflate: ['exchange/'],
   'intl-messageformat': ['words/'],
   react: ['ui/', 'screens/', 'app/'],
   'react-dom': ['ui/', 'screens/', 'app/'],

@@ -6,6 +6,7 @@ import { CLI } from './cli.ts';
 import { DECK_MERGE } from './deck-merge.ts';
 import { DIAGNOSIS } from './diagnosis.ts';
 import { DRAWINGS } from './drawings.ts';
+import { EXCHANGE } from './exchange.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
 import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
@@ -36,6 +37,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...DECK_MERGE,
   ...DIAGNOSIS,
   ...DRAWINGS,
+  ...EXCHANGE,
   ...FAULTS,
   ...FINDINGS,
   ...HAND_RULE_WORDS,
