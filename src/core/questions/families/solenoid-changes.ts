@@ -22,6 +22,7 @@ import {
 
 /** Fewer solenoids than this are guessed too easily. */
 const FEWEST_SOLENOIDS = 3;
+const MOST_SOLENOIDS = 5;
 
 const SENSES = ['switched-on', 'switched-off', 'stays-on', 'stays-off'] as const;
 type Sense = (typeof SENSES)[number];
@@ -60,6 +61,27 @@ const settings = perUnit((unit: Unit): Setting[] =>
   }),
 );
 
+/** Forward, the other way round: with which changes of its current does each element do what both rows say? */
+function sensesThatFit(unit: Unit, id: string, { from, to, position }: Setting): ReadonlySet<string> {
+  const [rawFrom, rawTo] = [rawApplied(unit, from.id), rawApplied(unit, to.id)];
+  const { feeds, whenUnplugged } = unit.deck.solenoids!.find((solenoid) => solenoid.id === id)!;
+  // Elements that this one alone feeds, by an open port.
+  const own = feeds.filter(
+    (element) =>
+      unit.deck.solenoids!.every((one) => one.id === id || !one.feeds.includes(element)) &&
+      (!position || (position.opens!.includes(element) && !position.feeds?.includes(element))),
+  );
+  const gives = (powered: boolean) => (whenUnplugged === 'full') !== powered;
+  const fitting = SENSES.filter((sense) => {
+    const after = sense === 'switched-on' || sense === 'stays-on';
+    const before = sense === 'switched-off' || sense === 'stays-on';
+    return own.every(
+      (element) => rawFrom.includes(element) === gives(before) && rawTo.includes(element) === gives(after),
+    );
+  });
+  return new Set(fitting);
+}
+
 export const solenoidChanges: Family = {
   id: 'solenoid-changes',
   level: 'apply',
@@ -77,7 +99,14 @@ export const solenoidChanges: Family = {
     const telling = fitting.filter(
       ({ from, to, currentOf }) => currentOf(asked, from) !== currentOf(asked, to),
     );
-    const { from, to, position, solenoids, currentOf } = random.pick(telling.length > 0 ? telling : fitting);
+    const setting = random.pick(telling.length > 0 ? telling : fitting);
+    const { from, to, position, currentOf } = setting;
+    const others = random.sample(
+      setting.solenoids.filter((solenoid) => solenoid !== asked),
+      MOST_SOLENOIDS - 1,
+    );
+    const solenoids = setting.solenoids.filter((solenoid) => solenoid === asked || others.includes(solenoid));
+    let checked: ReadonlyMap<string, ReadonlySet<string>> | undefined;
     const told = (rule: (solenoid: DeckSolenoid, range: Range) => Current): Answer => ({
       form: 'pair',
       pairs: Object.fromEntries(
@@ -116,7 +145,7 @@ export const solenoidChanges: Family = {
     ];
     const names = { from: thing('range', from.id), to: thing('range', to.id) };
     return {
-      facts: [fact, ...solenoids.filter((others) => others !== asked).map(({ id }) => pressureFact(id))],
+      facts: [fact, ...others.map(({ id }) => pressureFact(id))],
       uses: [from.ref, to.ref, ...positionRef(position), ...solenoidRefs(unit, solenoids)],
       prompt: position
         ? say('solenoid-changes.prompt-lever', { ...names, position: thing('position', position.id) })
@@ -149,26 +178,9 @@ export const solenoidChanges: Family = {
         }),
         drawing: { kind: 'chart', rows: [from.id, to.id], litRows: [to.id] },
       },
-      // Forward, the other way round: with these currents, does each element do in both rows what they say?
-      isRight: (answer) => {
-        if (answer.form !== 'pair') return false;
-        const [rawFrom, rawTo] = [rawApplied(unit, from.id), rawApplied(unit, to.id)];
-        return solenoids.every(({ id, feeds, whenUnplugged }) => {
-          const sense = answer.pairs[id];
-          const after = sense === 'switched-on' || sense === 'stays-on';
-          const before = sense === 'switched-off' || sense === 'stays-on';
-          const gives = (powered: boolean) => (whenUnplugged === 'full') !== powered;
-          // Elements that this one alone feeds, by an open port.
-          const own = feeds.filter(
-            (element) =>
-              unit.deck.solenoids!.every((one) => one.id === id || !one.feeds.includes(element)) &&
-              (!position || (position.opens!.includes(element) && !position.feeds?.includes(element))),
-          );
-          return own.every(
-            (element) =>
-              rawFrom.includes(element) === gives(before) && rawTo.includes(element) === gives(after),
-          );
-        });
+      isRight(answer) {
+        checked ??= new Map(solenoids.map(({ id }) => [id, sensesThatFit(unit, id, setting)]));
+        return answer.form === 'pair' && [...checked].every(([id, senses]) => senses.has(answer.pairs[id]!));
       },
     };
   },
