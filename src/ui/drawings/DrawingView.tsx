@@ -1,4 +1,5 @@
 /** A question's drawing as a figure, with its title block at the foot. */
+import { lineShown, seatOf } from '../../core/questions/describe/seats.ts';
 import { stackOf } from '../../core/questions/describe/stack.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Drawing } from '../../core/questions/question.ts';
@@ -12,6 +13,8 @@ import './drawings.css';
 import './gauges.css';
 import { Micrometer } from './Micrometer.tsx';
 import './parts.css';
+import { Seat } from './Seat.tsx';
+import { ShaftLine } from './ShaftLine.tsx';
 import { Stack } from './Stack.tsx';
 import type { Tapped } from './Stage.tsx';
 import './stage.css';
@@ -42,6 +45,10 @@ function shownValues({ deck }: Unit, drawing: Drawing): readonly Provenance[] | 
       const stack = stackOf(deck, drawing.stack);
       return [stack, ...stack.items];
     }
+    case 'seat':
+      return [seatOf(deck, drawing.seat)];
+    case 'shaft-line':
+      return lineShown(deck, drawing).map((entry) => (entry.is === 'body' ? entry.body : entry.seat));
     default:
       return null;
   }
@@ -63,6 +70,10 @@ function Inner({ drawing, unit, say, tapped }: Props) {
       return <DepthGauge drawing={drawing} say={say} />;
     case 'stack':
       return <Stack drawing={drawing} unit={unit} say={say} tapped={tapped} />;
+    case 'seat':
+      return <Seat drawing={drawing} unit={unit} say={say} tapped={tapped} />;
+    case 'shaft-line':
+      return <ShaftLine drawing={drawing} unit={unit} say={say} tapped={tapped} />;
     default:
       return null;
   }
@@ -77,6 +88,8 @@ const DRAWN: ReadonlySet<Drawing['kind']> = new Set([
   'micrometer',
   'depth-gauge',
   'stack',
+  'seat',
+  'shaft-line',
 ]);
 
 export function DrawingView({ drawing, unit, say, tapped }: Props) {

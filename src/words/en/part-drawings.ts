@@ -22,4 +22,45 @@ export const PART_DRAWINGS = {
   'drawing.stack.free': '{flat} flat, {free} free',
   'drawing.stack.plate':
     '{place, plural, =0 {No.} other {Place #: no.}} {position} from the floor, {name}{sized, select, yes {, {size}} other {}}{looks, select, step {, step} bevel {, bevel} dish {, hollow} lip {, lip} tab {, tab} other {}}{looks, select, none {} other {{towards, select, floor { towards the floor} other { towards the opening}}}}{lit, select, yes {, marked} other {}}.',
+
+  'drawing.seat-kind.thrust-bearing': 'thrust bearing',
+  'drawing.seat-kind.thrust-washer': 'thrust washer',
+  'drawing.seat-kind.lip-seal': 'lip seal',
+  'drawing.seat-kind.sealing-ring': 'sealing ring',
+  'drawing.seat.title': 'Half section of seat {seat}',
+  'drawing.seat.title-unnamed': 'Half section of a seat',
+  'drawing.seat.face-title': 'The face seen from the {end}',
+  'drawing.seat.face-caption': 'Seen from the {end}',
+  'drawing.seat.no-scale': 'Not to scale.',
+  'drawing.seat.pressure': 'pressure',
+  'drawing.seat.neighbour': 'the neighbour',
+  'drawing.seat.lies':
+    'Half section along the axis. The front of the unit is {front, select, left {at the left} right {at the right} up {up} other {down}}.',
+  'drawing.seat.covered': 'The part is covered.',
+  'drawing.seat.kind-thrust-bearing': 'The part is a thrust bearing.',
+  'drawing.seat.kind-thrust-washer': 'The part is a thrust washer.',
+  'drawing.seat.kind-lip-seal': 'The part is a lip seal.',
+  'drawing.seat.kind-sealing-ring': 'The part is a sealing ring.',
+  'drawing.seat.size': 'Bore {inner}, outer diameter {outer}, thickness {thickness} {unit}.',
+  'drawing.seat.side':
+    '{place, plural, =0 {{end, select, front {To the front} other {To the rear}}} other {Place #: {end, select, front {to the front} other {to the rear}}}}, {touches}{rim, select, none {} inner {, which centres the part at its inner rim, {diameter}} other {, which centres the part at its outer rim, {diameter}}}{mark, select, none {} other {; the face that looks here: {text}}}{race, select, yes {; the closed race is on this side} other {}}{lip, select, yes {; the lip looks here} other {}}{pressure, select, yes {; pressure comes from here} other {}}.',
+  'drawing.seat.face':
+    '{marked, select, yes {Seen from the {end}: {mark}.} other {Seen from the {end} the part looks as from the other end.}}',
+  'drawing.seat.note': '{end, select, front {To the front} other {To the rear}}: {mark}',
+
+  'drawing.line.title': 'Shaft line pulled apart, not to scale',
+  'drawing.line.lies': 'The front of the unit is {front, select, up {up} other {down}}. From front to rear:',
+  'drawing.line.a-seat': 'A seat',
+  'drawing.line.a-thrust-bearing': 'A thrust bearing',
+  'drawing.line.a-thrust-washer': 'A thrust washer',
+  'drawing.line.a-lip-seal': 'A lip seal',
+  'drawing.line.a-sealing-ring': 'A sealing ring',
+  'drawing.line.place':
+    '{end, select, front {#{number}, its front side} rear {#{number}, its rear side} other {#{number}}}',
+  'drawing.line.body':
+    '{body}{numbered, select, yes {, place {places}} other {}}{lit, select, yes {, marked} other {}}.',
+  'drawing.line.side':
+    '{mark, select, yes {{text}} other {{race, select, yes {closed race} other {{lip, select, yes {lip} other {plain face}}}}}}{rim, select, none {} inner {, centred here at the inner rim} other {, centred here at the outer rim}}',
+  'drawing.line.seat':
+    '{name}{numbered, select, yes {, place {places}} other {}}{covered, select, yes {, covered} other {{sides, select, yes {: to the front {front}; to the rear {rear}} other {}}}}{lit, select, yes {, marked} other {}}.',
 } as const;

@@ -14,10 +14,10 @@ const pairs = (count: number): DeckStackItem[] =>
 
 const line: DeckPart[] = [
   { id: 'pump', name: 'pump body' },
-  { id: 'drum', name: 'input drum' },
+  { id: 'drum', name: 'input drum', belongsTo: ['element:C1'] },
   { id: 'hub', name: 'clutch hub' },
-  { id: 'p1-sun', name: 'front sun gear' },
-  { id: 'p1-carrier', name: 'front carrier' },
+  { id: 'p1-sun', name: 'front sun gear', belongsTo: ['gearset:P1'] },
+  { id: 'p1-carrier', name: 'front carrier', belongsTo: ['gearset:P1'] },
   { id: 'p2-ring', name: 'rear ring gear with flange' },
   { id: 'p2-carrier', name: 'rear carrier' },
   { id: 'case', name: 'rear of the case' },
