@@ -200,5 +200,27 @@ export const SLIP_UPS = {
   'longer-means-higher': 'sets higher because the tool is longer',
   'angle-left-out': 'leaves the angle of the adapter out',
   'adapter-taken-off': 'takes the adapter off the lever',
+  // codes
+  'letter-by-place': 'takes the letters in the order of the list',
+  'neighbour-code': 'takes what the next code watches',
+  'only-its-own-code': 'thinks only the code of the part itself can come',
+  'could-taken-for-sets': 'takes what may come for what must come',
+  'every-code-sets': 'takes every code to come of any fault',
+  'result-taken-for-cause': 'takes what follows for what began it',
+  // safety
+  'hazard-of-another-step': 'takes the danger of another step',
+  'one-hazard-for-all': 'sees one danger everywhere',
+  'heavy-taken-for-loaded': 'takes heavy for loaded',
+  'any-hazard-taken-for-loaded': 'takes every danger for stored energy',
+  'springs-only': 'forgets that air and oil let go as well',
+  'park-always-holds': 'takes park to hold whatever is done',
+  'counts-what-is-not-on': 'counts on what is not in place',
+  'pawl-without-shafts': 'forgets that the pawl holds through the shafts',
+  'half-on-each-leg': 'leaves the angle of the sling out',
+  'angle-from-the-plumb': 'measures the angle from the plumb line',
+  'whole-load-on-each-leg': 'puts the whole load on each leg',
+  'unverified-trusted': 'uses a figure that nobody has checked',
+  'source-taken-for-check': 'takes a named source for a check',
+  'checked-thought-doubtful': 'turns checked and unchecked round',
 } as const;
 export type SlipUp = keyof typeof SLIP_UPS;

@@ -3,6 +3,7 @@ import { CASE } from './case.ts';
 import { CHART } from './chart.ts';
 import { CHART_WORK } from './chart-work.ts';
 import { CLI } from './cli.ts';
+import { CODES } from './codes.ts';
 import { DECK_MERGE } from './deck-merge.ts';
 import { DIAGNOSIS } from './diagnosis.ts';
 import { DRAWINGS } from './drawings.ts';
@@ -18,6 +19,7 @@ import { ONE_WAYS } from './one-ways.ts';
 import { ORIENTATION } from './orientation.ts';
 import { PART_DRAWINGS } from './part-drawings.ts';
 import { RULE_WORDS } from './rules.ts';
+import { SAFETY } from './safety.ts';
 import { SCREENS } from './screens.ts';
 import { SELF_CHECK } from './self-check.ts';
 import { SHIFTS } from './shifts.ts';
@@ -30,6 +32,7 @@ import { TORQUE } from './torque.ts';
 export const EN: Readonly<Record<string, string>> = {
   ...CASE,
   ...CHART,
+  ...CODES,
   ...CHART_WORK,
   ...CLI,
   ...GEARS,
@@ -47,6 +50,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...MEASURING,
   ...PART_DRAWINGS,
   ...RULE_WORDS,
+  ...SAFETY,
   ...SCREENS,
   ...SHIFTS,
   ...SELF_CHECK,

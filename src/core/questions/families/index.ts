@@ -1,6 +1,7 @@
 /** Every family, by subject. Adding one: a file, its test, a line here, its words (docs/families.md). */
 import type { Family } from '../question.ts';
 import { actualRange } from './actual-range.ts';
+import { ABOUT_CODES } from './codes/index.ts';
 import { copiedRows } from './copied-rows.ts';
 import { elementCompany } from './element-company.ts';
 import { elementFails } from './element-fails.ts';
@@ -29,6 +30,7 @@ import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
 import { ratioOrder } from './ratio-order.ts';
 import { rowRatio } from './row-ratio.ts';
+import { ABOUT_SAFETY } from './safety/index.ts';
 import { setStripped } from './set-stripped.ts';
 import { shaftSpeed } from './shaft-speed.ts';
 import { shiftChanges } from './shift-changes.ts';
@@ -104,4 +106,6 @@ export const FAMILIES: readonly Family[] = [
   stackHeightFamily,
   stackSlip,
   ...MEASURING,
+  ...ABOUT_CODES,
+  ...ABOUT_SAFETY,
 ];
