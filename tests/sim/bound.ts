@@ -6,7 +6,7 @@
  */
 import { columnOf, type GridSize, layGrid, rowOf } from '../../src/core/plan/grid.ts';
 import { minimise } from '../../src/core/plan/minimise.ts';
-import { type Flow, lookBack, lookForward, programmeFor } from '../../src/core/plan/programme.ts';
+import { lookBack, lookForward, noFlow, programmeFor } from '../../src/core/plan/programme.ts';
 import { after, type Memory, recallAfter } from '../../src/core/plan/transition.ts';
 import type { Cell } from './cells.ts';
 import type { Learner } from './learner.ts';
@@ -21,6 +21,15 @@ export interface Bound {
   readonly gainOfDay: (day: number, truth: Asked | null) => number;
   readonly prices: Float64Array;
 }
+
+/** For runs whose score does not matter. */
+export const NO_BOUND: Bound = {
+  share: 1,
+  valueAfter: () => 0,
+  valueOfFirst: () => 0,
+  gainOfDay: () => 0,
+  prices: new Float64Array(400),
+};
 
 /** A true memory and the day of its last answer. */
 export type Asked = Memory & { readonly lastDay: number };
@@ -86,7 +95,7 @@ export function boundOf(cell: Cell, learner: Learner): Bound {
       gate[u] = open;
       worth += calendar.attendance[u]! * gain;
     }
-    const flow: Flow = { seconds: new Float64Array(count), recalled: 0, bonus: 0, spread: 0 };
+    const flow = noFlow(count);
     let left = 1;
     for (let u = 0; u < count; u++) {
       const asked = left * gate[u]!;

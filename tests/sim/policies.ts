@@ -5,7 +5,7 @@
 import { UNSEEN_RECALL } from '../../src/core/memory/credit.ts';
 import { everyDay } from '../../src/core/plan/calendar.ts';
 import { planToday } from '../../src/core/plan/plan.ts';
-import type { PlanFact } from '../../src/core/plan/problem.ts';
+import type { PlanRequest } from '../../src/core/plan/solve.ts';
 import { after, type Memory, recallAfter, type Transition } from '../../src/core/plan/transition.ts';
 import type { Cell } from './cells.ts';
 import { chance } from './learner.ts';
@@ -85,30 +85,36 @@ const greedy: Policy = {
   },
 };
 
+/** What the planner is asked, from a view. */
+export function requestOf(
+  { cell, model, day, beliefs, seed }: View,
+  attendance: number,
+  prices: ReadonlyMap<number, number>,
+): PlanRequest {
+  return {
+    w: model.w,
+    today: day,
+    classDay: cell.days,
+    practice: everyDay(day, cell.days, cell.minutes * 60, attendance),
+    facts: beliefs.map((memory, place) => ({
+      id: String(place),
+      weight: 1,
+      rightSeconds: cell.rightSeconds,
+      wrongSeconds: cell.wrongSeconds,
+      memory,
+      firstRecall: UNSEEN_RECALL,
+    })),
+    seed,
+    prices,
+  };
+}
+
 const planned = (name: string, attendanceOf: (cell: Cell) => number): Policy => ({
   name,
   start: () => {
     let prices: ReadonlyMap<number, number> = new Map();
-    return ({ cell, model, day, beliefs, seed }) => {
-      const facts = beliefs.map(
-        (memory, place): PlanFact => ({
-          id: String(place),
-          weight: 1,
-          rightSeconds: cell.rightSeconds,
-          wrongSeconds: cell.wrongSeconds,
-          memory,
-          firstRecall: UNSEEN_RECALL,
-        }),
-      );
-      const plan = planToday({
-        w: model.w,
-        today: day,
-        classDay: cell.days,
-        practice: everyDay(day, cell.days, cell.minutes * 60, attendanceOf(cell)),
-        facts,
-        seed,
-        prices,
-      });
+    return (view) => {
+      const plan = planToday(requestOf(view, attendanceOf(view.cell), prices));
       prices = plan.prices;
       return [...plan.facts, ...plan.reserve].map(({ fact }) => Number(fact));
     };

@@ -3,7 +3,9 @@
  * never asked counting 0, less the luck of answers and missed days as the bound's value function sees it: each
  * piece of luck has mean 0 whatever the policy, so the mean is not moved, and the noise nearly goes.
  */
+import { UNSEEN_RECALL } from '../../src/core/memory/credit.ts';
 import { WEIGHTS } from '../../src/core/memory/recall.ts';
+import type { Observation } from '../../src/core/plan/observe.ts';
 import {
   after,
   type Memory,
@@ -14,7 +16,7 @@ import {
 import type { Bound } from './bound.ts';
 import type { Cell } from './cells.ts';
 import { chance, type Learner, sortOf } from './learner.ts';
-import type { Belief, Policy } from './policies.ts';
+import type { Belief, Policy, View } from './policies.ts';
 
 export interface Score {
   /** Mean true recall at class, less luck. */
@@ -22,10 +24,27 @@ export interface Score {
   readonly luck: number;
 }
 
+/** Looks on while a course goes by. */
+export interface Watch {
+  /** Before the drill of a day that takes place. */
+  readonly day?: (view: View) => void;
+  /** After each answer: what the scheduler believed, and what came. */
+  readonly answer?: (observation: Observation) => void;
+  /** True recall of each fact on the class day. */
+  readonly end?: (recalls: readonly number[]) => void;
+}
+
 const stepped = (m: Transition, belief: Belief, first: Memory, day: number, known: boolean): Memory =>
   belief ? after(m, belief, day - belief.lastDay, known) : first;
 
-export function run(cell: Cell, learner: Learner, policy: Policy, bound: Bound, seed: number): Score {
+export function run(
+  cell: Cell,
+  learner: Learner,
+  policy: Policy,
+  bound: Bound,
+  seed: number,
+  watch: Watch = {},
+): Score {
   const model = cell.known ? learner.truth : transitionOf(WEIGHTS);
   const beliefs: Belief[] = Array.from({ length: cell.facts }, () => null);
   const truths: Belief[] = [...beliefs];
@@ -42,7 +61,9 @@ export function run(cell: Cell, learner: Learner, policy: Policy, bound: Bound, 
     if (!takesPlace) continue;
     let left = cell.minutes * 60;
     const asked = new Set<number>();
-    for (const fact of scheduler({ cell, model, day, beliefs, seed })) {
+    const view = { cell, model, day, beliefs, seed };
+    watch.day?.(view);
+    for (const fact of scheduler(view)) {
       if (asked.has(fact)) throw new Error(`${policy.name} asks fact ${fact} twice on day ${day}`);
       const truth = truths[fact]!;
       const recall = truth
@@ -64,12 +85,18 @@ export function run(cell: Cell, learner: Learner, policy: Policy, bound: Bound, 
         : bound.valueOfFirst(day);
       luck += bound.valueAfter(day, outcome) - foreseen - bound.prices[day]! * (seconds - expected);
       truths[fact] = { ...outcome, lastDay: day };
+      const belief = beliefs[fact]!;
+      const before = belief && { days: day - belief.lastDay, stability: belief.stability };
+      const foretold = before ? recallAfter(model, before.days, before.stability) : UNSEEN_RECALL;
+      watch.answer?.({ day, before, recall: foretold, guessRate: 0, right: known });
       const first = known ? model.first.known : model.first.missed;
-      beliefs[fact] = { ...stepped(model, beliefs[fact]!, first, day, known), lastDay: day };
+      beliefs[fact] = { ...stepped(model, belief, first, day, known), lastDay: day };
     }
   }
-  let recalled = 0;
-  for (const truth of truths)
-    if (truth) recalled += recallAfter(learner.truth, cell.days - truth.lastDay, truth.stability);
+  const recalls = truths.map((truth) =>
+    truth ? recallAfter(learner.truth, cell.days - truth.lastDay, truth.stability) : 0,
+  );
+  watch.end?.(recalls);
+  const recalled = recalls.reduce((a, b) => a + b, 0);
   return { share: (recalled - luck) / cell.facts, luck: luck / cell.facts };
 }

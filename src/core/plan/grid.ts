@@ -32,6 +32,7 @@ export interface Grid {
   readonly columns: number;
   readonly rows: number;
   readonly step: number;
+  readonly stabilities: Float64Array;
   readonly difficulties: Float64Array;
   readonly maxGap: number;
   /** Recall after a gap: [gap][column]. */
@@ -88,6 +89,7 @@ export function layGrid(transition: Transition, maxGap: number, size: GridSize):
   const rows = difficulties.length;
   const step = (HIGH - LOW) / (columns - 1);
   const cells = rows * columns;
+  const stabilities = Float64Array.from({ length: columns }, (_, c) => Math.exp(LOW + c * step));
   const recall = new Float64Array((maxGap + 1) * columns);
   const knownColumn = new Int32Array((maxGap + 1) * cells);
   const knownPart = new Float64Array((maxGap + 1) * cells);
@@ -95,7 +97,7 @@ export function layGrid(transition: Transition, maxGap: number, size: GridSize):
   const missedPart = new Float64Array((maxGap + 1) * cells);
   for (let gap = 0; gap <= maxGap; gap++)
     for (let c = 0; c < columns; c++) {
-      const stability = Math.exp(LOW + c * step);
+      const stability = stabilities[c]!;
       const r = recallAfter(transition, gap, stability);
       recall[gap * columns + c] = r;
       for (let row = 0; row < rows; row++) {
@@ -116,6 +118,7 @@ export function layGrid(transition: Transition, maxGap: number, size: GridSize):
     columns,
     rows,
     step,
+    stabilities,
     difficulties,
     maxGap,
     recall,

@@ -26,7 +26,7 @@ export interface Group {
 }
 
 /** Stands for the recall of a fact that cannot be asked, because it was asked that day. */
-const ASKED_THAT_DAY = -1;
+export const ASKED_THAT_DAY = -1;
 
 /** Where asks of the groups lead: [group][day], cells within one layer. */
 export interface Asks {
@@ -209,9 +209,10 @@ export function setOut(
     let left = total;
     for (let u = 0; u < count && left > 1e-12; u++) {
       const at = g * count + u;
+      const r = recall[at]!;
+      if (flow.byDay && group.memory) flow.byDay[u]! += left * (r === ASKED_THAT_DAY ? 1 : r);
       const asked = left * gate[at]!;
       if (asked === 0) continue;
-      const r = recall[at]!;
       flow.seconds[u]! += asked * (group.wrongCost + (group.rightCost - group.wrongCost) * r);
       const taken = asked * calendar.attendance[u]!;
       left -= taken;
@@ -232,7 +233,6 @@ export function setOut(
     touched[g] = total > 0 ? 1 - left / total : 0;
     const r = asks.recallAtClass[g]!;
     flow.recalled += left * r;
-    flow.spread += left * r * (1 - r);
     if (kind.rightDays > 0 && group.layer === layers - 1) flow.bonus += left * kind.bonus;
   }
 }

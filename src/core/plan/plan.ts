@@ -5,26 +5,11 @@
  */
 import type { FactId } from '../questions/question.ts';
 import { randomFrom, seedOf } from '../random.ts';
-import { calendarOf, MOST_BOUND_DAYS, type PracticeDay } from './calendar.ts';
+import { calendarOf, MOST_BOUND_DAYS } from './calendar.ts';
 import { drawToday } from './draw.ts';
 import { type GridSize, PLANNING } from './grid.ts';
-import { type Effort, solvePrices, usualEffort, widthAt } from './prices.ts';
-import { boundAt, evaluate, type PlanFact, type Problem, problemOf } from './problem.ts';
-
-export interface PlanRequest {
-  /** The 21 memory parameters. */
-  readonly w: readonly number[];
-  readonly today: number;
-  /** Local day of the class; practice ends the day before. */
-  readonly classDay: number;
-  readonly practice: readonly PracticeDay[];
-  /** In the order they are to be met where nothing else decides. */
-  readonly facts: readonly PlanFact[];
-  readonly seed: number;
-  /** Prices of an earlier plan for the same class, to start from. */
-  readonly prices?: ReadonlyMap<number, number>;
-  readonly effort?: Effort;
-}
+import { boundAt, type PlanFact, type Problem, problemOf } from './problem.ts';
+import { type PlanRequest, pricesOn, solve } from './solve.ts';
 
 export interface PlannedFact {
   readonly fact: FactId;
@@ -62,16 +47,6 @@ function leftOutOf(facts: readonly PlanFact[], problem: Problem, touched: Float6
   return out.sort((a, b) => b.weight - a.weight || facts.indexOf(a) - facts.indexOf(b));
 }
 
-/** A price for each day: that of the nearest day with one. */
-function pricesOn(known: ReadonlyMap<number, number>, days: readonly number[]): Float64Array {
-  const entries = [...known];
-  return Float64Array.from(
-    days,
-    (day) =>
-      entries.reduce((best, entry) => (Math.abs(entry[0] - day) < Math.abs(best[0] - day) ? entry : best))[1],
-  );
-}
-
 /** The bound at the plan's prices: of recall alone, and with every practice day by itself. */
 function boundOf(
   request: PlanRequest,
@@ -90,22 +65,16 @@ function boundOf(
 
 /** The plan for today. Without a practice day left, nothing is drawn and the forecast is what stays by itself. */
 export function planToday(request: PlanRequest, size: GridSize = PLANNING): Plan {
-  const { w, today, classDay, facts } = request;
-  const calendar = calendarOf(request.practice, today, classDay);
-  const problem = problemOf(w, facts, calendar, today, size);
+  const { today, facts } = request;
+  const { problem, prices, pricesByDay, width, outcome } = solve(request, size);
+  const { flow, touched } = outcome;
   const share = (amount: number) => (problem.weight > 0 ? amount / problem.weight : 0);
-  const days = calendar.days.map((offset) => today + offset);
-  const start = request.prices && request.prices.size > 0 ? pricesOn(request.prices, days) : null;
-  const effort = request.effort ?? usualEffort(days.length);
-  const prices =
-    days.length > 0 && facts.length > 0 ? solvePrices(problem, start, effort) : new Float64Array(days.length);
-  const pricesByDay = new Map(days.map((day, u) => [day, prices[u]!]));
   const bound = share(boundOf(request, problem, pricesByDay, size));
-  const width = widthAt(problem, prices);
-  const { flow, touched } = evaluate(problem, prices, width);
   const random = randomFrom(seedOf('plan', request.seed, today));
   const draw =
-    calendar.days[0] === 0 ? drawToday(problem, prices, width, random) : { drawn: [], reserve: [], price: 0 };
+    problem.calendar.days[0] === 0
+      ? drawToday(problem, prices, width, random)
+      : { drawn: [], reserve: [], price: 0 };
   const planned = ({ place, seconds, recall }: (typeof draw.drawn)[number]): PlannedFact => ({
     fact: facts[place]!.id,
     seconds,

@@ -12,6 +12,7 @@ import {
   type Flow,
   lookBack,
   lookForward,
+  noFlow,
   type Programme,
   programmeFor,
 } from './programme.ts';
@@ -126,7 +127,7 @@ export function boundAt(problem: Problem, prices: Float64Array, width: number): 
 export function evaluate(problem: Problem, prices: Float64Array, width: number): Outcome {
   const { programmes, asks } = problem;
   const bound = boundAt(problem, prices, width);
-  const flow: Flow = { seconds: new Float64Array(prices.length), recalled: 0, bonus: 0, spread: 0 };
+  const flow = noFlow(prices.length);
   const touched = new Float64Array(asks.groups.length);
   setOut(asks, programmes, flow, touched);
   for (const programme of programmes) lookForward(programme, flow);

@@ -143,9 +143,16 @@ export interface Flow {
   /** Expected facts recalled at class, and expected bonus. */
   recalled: number;
   bonus: number;
-  /** Variance of what is recalled, facts taken as independent. */
-  spread: number;
+  /** Expected facts recalled on each calendar day before its practice, where wanted. */
+  readonly byDay: Float64Array | null;
 }
+
+export const noFlow = (days: number, byDay = false): Flow => ({
+  seconds: new Float64Array(days),
+  recalled: 0,
+  bonus: 0,
+  byDay: byDay ? new Float64Array(days) : null,
+});
 
 /** Pushes all probability mass forward through `gate` and adds it to `flow`; the mass is used up. */
 export function lookForward(p: Programme, flow: Flow): void {
@@ -189,11 +196,12 @@ export function lookForward(p: Programme, flow: Flow): void {
       const up = cell < cells - plane ? plane : 0;
       const rowStart = cell - c;
       for (let u = t + 1; u < count && left > 1e-9; u++) {
+        const gap = days[u]! - days[t]!;
+        const r = recall[gap * columns + c]!;
+        if (flow.byDay) flow.byDay[u]! += left * r;
         const open = gate[(t * count + u) * cells + cell]!;
         if (open === 0) continue;
         const asked = left * open;
-        const gap = days[u]! - days[t]!;
-        const r = recall[gap * columns + c]!;
         flow.seconds[u]! += asked * (kind.wrongCost + (kind.rightCost - kind.wrongCost) * r);
         const taken = asked * attendance[u]!;
         left -= taken;
@@ -209,7 +217,6 @@ export function lookForward(p: Programme, flow: Flow): void {
       }
       const r = recall[(classDay - days[t]!) * columns + c]!;
       flow.recalled += left * r;
-      flow.spread += left * r * (1 - r);
       if (kind.rightDays > 0 && cell >= cells - plane) flow.bonus += left * kind.bonus;
     }
   }

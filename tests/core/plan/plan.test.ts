@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { WEIGHTS } from '../../../src/core/memory/recall.ts';
 import { everyDay } from '../../../src/core/plan/calendar.ts';
-import { type PlanRequest, planToday } from '../../../src/core/plan/plan.ts';
+import { planToday } from '../../../src/core/plan/plan.ts';
 import type { PlanFact } from '../../../src/core/plan/problem.ts';
+import type { PlanRequest } from '../../../src/core/plan/solve.ts';
 import { after, recallAfter, transitionOf } from '../../../src/core/plan/transition.ts';
 import { randomFrom } from '../../../src/core/random.ts';
 
