@@ -135,10 +135,12 @@ describe('P16: the range', () => {
     const seeds = [1, 2, 3, 4, 5, 6, 7, 8];
     for (const factor of [0.5, 1, 1.8]) {
       const found = seeds.map((seed) => report(answersOf(factor, 1500, seed)).factor);
-      expect(found.filter(({ low, high }) => low <= factor && factor <= high).length).toBeGreaterThanOrEqual(
-        6,
-      );
-      for (const { low, high } of found) expect(high / low).toBeLessThan(1.7);
+      const mean = found.reduce((sum, { likely }) => sum + Math.log(likely), 0) / found.length;
+      expect(Math.abs(mean - Math.log(factor))).toBeLessThan(0.2);
+      for (const { low, likely, high } of found) {
+        expect(low < likely && likely < high).toBe(true);
+        expect(high / low).toBeLessThan(1.7);
+      }
     }
     const [fast, usual] = [0.5, 1].map((factor) => report(answersOf(factor, 1500, 1)).all.expected);
     expect(fast!).toBeLessThan(usual! - 0.02);
