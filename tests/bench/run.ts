@@ -6,8 +6,9 @@ import { Bench } from 'tinybench';
 import { group } from './group.bench.ts';
 import { solver } from './solver.bench.ts';
 import type { Suite } from './suite.ts';
+import { transfer } from './transfer.bench.ts';
 
-const SUITES: readonly Suite[] = [...solver, ...group];
+const SUITES: readonly Suite[] = [...solver, ...group, ...transfer];
 
 interface Line {
   readonly name: string;

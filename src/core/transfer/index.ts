@@ -1,0 +1,1 @@
+export { makeUnseenDeck, makeUnseenUnit } from './unseen.ts';
