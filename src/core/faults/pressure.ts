@@ -4,6 +4,7 @@
  * Null where the deck does not settle it (docs/spec/faults.md F4–F7).
  */
 import { feedsAt, frictionOf, isOpen, positionsFor } from '../hydraulics/feeds.ts';
+import { withInterlocks } from '../hydraulics/interlocks.ts';
 import { type Current, pressureAt } from '../hydraulics/solenoid.ts';
 import type { Deck, DeckSolenoid, Pressure } from '../unit/deck.ts';
 import type { Row } from '../unit/unit.ts';
@@ -94,5 +95,5 @@ export function pressuresWith(
     if (unknownLine) return null;
     return fault?.kind === 'low-pressure' ? 'low' : 'full';
   };
-  return new Map(frictionOf(deck).map((element) => [element, pressureOn(element)]));
+  return withInterlocks(deck, new Map(frictionOf(deck).map((element) => [element, pressureOn(element)])));
 }

@@ -7,20 +7,23 @@ import { suppliedBy } from './pressure.ts';
 import { fullLoadNm, slipPoints } from './slip.ts';
 
 /**
- * The pressure, in whole percent, at which some ranges slip and others do not: halfway between the pressures at
- * which the first and the next range begin to. Null where capacities are missing or all ranges begin together.
+ * The pressure, in whole percent, at which some ranges slip and others do not: between the pressures at which the
+ * first range begins to and the next does, halfway; where no whole percent lies between, then below the next.
+ * Null where capacities are missing or all ranges begin together.
  */
 export function telltalePercent(unit: Unit): number | null {
   const firstOf = new Map<string, Rational>();
   for (const { range, percent } of slipPoints(unit) ?? [])
     if (!firstOf.has(range)) firstOf.set(range, percent);
   const starts = [...firstOf.values()].sort((a, b) => b.compare(a));
-  const [first] = starts;
-  const next = starts.find((percent) => percent.lt(first!));
-  if (!first || !next) return null;
-  const percent = Number(first.add(next).div(2n).floor().n);
-  const between = rational(percent).lt(first) && rational(percent).gte(next);
-  return between && percent >= 1 && percent <= 99 ? percent : null;
+  for (const [index, start] of starts.entries()) {
+    const next = starts[index + 1];
+    if (!next) return null;
+    const percent = Number(start.add(next).div(2n).floor().n);
+    const between = rational(percent).lt(start) && rational(percent).gte(next);
+    if (between && percent >= 1 && percent <= 99) return percent;
+  }
+  return null;
 }
 
 /** What a fault is told by, beside the train: it is left out when one of these is not verified. */
