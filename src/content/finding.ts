@@ -17,6 +17,7 @@ export const RECORDS = {
   neutral: 'neutral',
   solenoids: 'solenoid',
   positions: 'position',
+  interlocks: 'interlock',
   sensors: 'sensor',
   shaftLine: 'part',
   seats: 'seat',

@@ -146,6 +146,16 @@ const lever = z
   })
   .describe('The selector lever.');
 
+const interlock = z
+  .strictObject({
+    id: id('Id of the interlock.'),
+    name,
+    whenApplied: ids('It acts while every one of these elements has pressure.').min(1),
+    blocks: ids('The elements that then get no pressure.').min(1),
+    ...provenance,
+  })
+  .meta({ id: 'interlock', description: 'A valve that keeps pressure from elements while others have it.' });
+
 const sensor = z
   .strictObject({
     id: id('Id of the sensor.'),
@@ -187,6 +197,11 @@ export const deckFile = z
       .describe('The apply chart.'),
     solenoids: z.array(solenoid).max(40).describe('The solenoids.').optional(),
     lever: lever.optional(),
+    interlocks: z
+      .array(interlock)
+      .max(20)
+      .describe('Valves that keep elements from coming on together.')
+      .optional(),
     sensors: z.array(sensor).max(40).describe('Speed sensors.').optional(),
     shaftLine: z.array(part).max(99).describe('Bodies of the shaft line, from front to rear.').optional(),
     seats: z.array(seat).max(99).describe('Bearings, washers and seals and how they lie.').optional(),

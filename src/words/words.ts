@@ -9,7 +9,7 @@ export type Say = (phrase: Phrase) => string;
 const CATALOGUES: Readonly<Record<string, Readonly<Record<string, string>>>> = { en: EN };
 
 /** Kinds whose id is printed on charts and drawings, so that it stands beside the name: "low brake B1". */
-const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'seat'];
+const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'interlock', 'seat'];
 
 /** What the deck calls a thing: its name, with the id where drawings show that; else the id. */
 export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
@@ -20,6 +20,7 @@ export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
     shaft: deck.train.shafts,
     solenoid: deck.solenoids,
     position: deck.lever?.positions,
+    interlock: deck.interlocks,
     sensor: deck.sensors,
     part: deck.shaftLine,
     seat: deck.seats,

@@ -46,6 +46,48 @@ const CASES: [string, (deck: Loose) => void, string[]][] = [
     ],
   ],
   [
+    'interlock that a row defies',
+    (d) =>
+      (d.interlocks = [
+        { id: 'X', whenApplied: ['C1', 'C2'], blocks: ['B2', 'C3'] },
+        { id: 'Y', whenApplied: ['C1'], blocks: ['B1'] },
+      ]),
+    ['error interlocks-allow /interlocks/1/blocks'],
+  ],
+  [
+    'interlocks in a circle',
+    (d) =>
+      (d.interlocks = [
+        { id: 'X', whenApplied: ['C2'], blocks: ['B2'] },
+        { id: 'Y', whenApplied: ['B2'], blocks: ['C3'] },
+        { id: 'Z', whenApplied: ['C3'], blocks: ['C2'] },
+      ]),
+    [
+      'error interlocks-allow /interlocks/1/blocks',
+      'error interlocks-settle /interlocks/0/blocks',
+      'error interlocks-settle /interlocks/1/blocks',
+      'error interlocks-settle /interlocks/2/blocks',
+    ],
+  ],
+  [
+    'interlock that names a one-way, a stranger and one element twice',
+    (d) => (d.interlocks = [{ id: 'X', whenApplied: ['F2', 'C2'], blocks: ['B9', 'B2', 'B2'] }]),
+    [
+      'error listed-once /interlocks/0/blocks/2',
+      'error elements-exist /interlocks/0/blocks/0',
+      'error one-ways-unfed /interlocks/0/whenApplied/0',
+    ],
+  ],
+  [
+    'two interlocks of one id',
+    (d) =>
+      (d.interlocks = [
+        { id: 'X', whenApplied: ['C2'], blocks: ['B2'] },
+        { id: 'X', whenApplied: ['C3'], blocks: ['C1'] },
+      ]),
+    ['error ids-unique /interlocks/1/id'],
+  ],
+  [
     'element twice in a row',
     (d) => d.chart.ranges[2].applied.push('B1'),
     ['error listed-once /chart/ranges/2/applied/2'],

@@ -60,6 +60,7 @@ export const idsUnique: Rule = {
     ...repeated(rowsOf(deck).map(({ at, row }) => ({ at, id: row.id }))),
     ...repeated(placed(['solenoids'], deck.solenoids)),
     ...repeated(placed(['lever', 'positions'], deck.lever?.positions)),
+    ...repeated(placed(['interlocks'], deck.interlocks)),
     ...repeated(placed(['sensors'], deck.sensors)),
     ...repeated([...placed(['shaftLine'], deck.shaftLine), ...placed(['seats'], deck.seats)]),
     ...repeated(placed(['stacks'], deck.stacks)),

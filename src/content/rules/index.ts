@@ -28,6 +28,8 @@ import { identicalMarked } from './identical-marked.ts';
 import { idsUnique } from './ids-unique.ts';
 import { innerSmaller } from './inner-smaller.ts';
 import { inputOutput } from './input-output.ts';
+import { interlocksAllow } from './interlocks-allow.ts';
+import { interlocksSettle } from './interlocks-settle.ts';
 import { leverValve } from './lever-valve.ts';
 import { lipFacesPressure } from './lip-faces-pressure.ts';
 import { listedOnce } from './listed-once.ts';
@@ -126,6 +128,8 @@ export const RULES: readonly Rule[] = [
   leverValve,
   rowsReached,
   positionsAllow,
+  interlocksAllow,
+  interlocksSettle,
   unpluggedSafe,
   // seats, stacks, fits
   seatsTouch,

@@ -29,6 +29,10 @@ export function elementReferences(deck: Deck): Reference[] {
       ...listed(['lever', 'positions', index, 'opens'], position.opens),
       ...listed(['lever', 'positions', index, 'feeds'], position.feeds),
     ]),
+    ...(deck.interlocks ?? []).flatMap((interlock, index) => [
+      ...listed(['interlocks', index, 'whenApplied'], interlock.whenApplied),
+      ...listed(['interlocks', index, 'blocks'], interlock.blocks),
+    ]),
     ...(deck.stacks ?? []).flatMap(({ element }, index) => single(['stacks', index, 'element'], element)),
   ];
 }

@@ -1,10 +1,11 @@
 /**
  * The solenoid currents a charted row needs in a lever position. Only what follows from the row is said: a
  * solenoid is null when it reaches no element here, shares each of them with another solenoid, or feeds
- * elements that ask for both currents.
+ * elements that ask for both currents, or only elements that an interlock keeps off anyway.
  */
 import type { Deck, DeckRow, DeckSolenoid } from '../unit/deck.ts';
 import { elementsFedBy, feedsAt, isOpen } from './feeds.ts';
+import { blockedBy } from './interlocks.ts';
 import type { Currents } from './pressurised.ts';
 import { currentFor } from './solenoid.ts';
 
@@ -14,9 +15,11 @@ import { currentFor } from './solenoid.ts';
  */
 export function currentsFor(deck: Deck, row: DeckRow, position: string | null): Currents {
   const feeds = feedsAt(deck, position);
+  const blocked = blockedBy(deck, row.applied);
   const decides = (solenoid: DeckSolenoid, element: string) =>
     feeds !== null &&
     isOpen(feeds, element) &&
+    !blocked.includes(element) &&
     !feeds.byHand.includes(element) &&
     deck.solenoids!.every((other) => other === solenoid || !other.feeds.includes(element));
   return Object.fromEntries(

@@ -1,11 +1,13 @@
 /**
  * Which elements have pressure for given solenoid currents in a lever position. An element has it when the
- * manual valve feeds it by hand, or when its feed is open and its solenoid gives pressure. Where the deck does
- * not settle it the answer is null, never a guess: an element that nothing recorded feeds, a current that is
- * not given, or two solenoids on one element that disagree (a deck does not say which of them wins).
+ * manual valve feeds it by hand, or when its feed is open and its solenoid gives pressure, unless an interlock
+ * keeps it off. Where the deck does not settle it the answer is null, never a guess: an element that nothing
+ * recorded feeds, a current that is not given, or two solenoids on one element that disagree (a deck does not
+ * say which of them wins).
  */
 import type { Deck, Pressure } from '../unit/deck.ts';
 import { feedsAt, frictionOf, isOpen } from './feeds.ts';
+import { withInterlocks } from './interlocks.ts';
 import { type Current, pressureAt } from './solenoid.ts';
 
 /** Current by solenoid id; a solenoid left out is not known. */
@@ -31,7 +33,7 @@ export function pressuresAt(
     });
     return given.every((pressure) => pressure === given[0]) ? given[0]! : null;
   };
-  return new Map(frictionOf(deck).map((element) => [element, pressureOn(element)]));
+  return withInterlocks(deck, new Map(frictionOf(deck).map((element) => [element, pressureOn(element)])));
 }
 
 /** The elements with pressure; null when the deck leaves any element open. */

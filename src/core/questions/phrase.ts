@@ -22,6 +22,7 @@ export type ThingKind =
   | 'shaft'
   | 'solenoid'
   | 'position'
+  | 'interlock'
   | 'sensor'
   | 'part'
   | 'seat'

@@ -80,6 +80,14 @@ export interface DeckLever {
   readonly positions: readonly DeckLeverPosition[];
 }
 
+/** A valve that keeps pressure from some elements while others have it. */
+export interface DeckInterlock extends Named, Provenance {
+  /** It acts while every one of these elements has pressure. */
+  readonly whenApplied: readonly string[];
+  /** Then none of these has. */
+  readonly blocks: readonly string[];
+}
+
 export interface DeckSensor extends Named, Provenance {
   readonly reads: string;
   readonly teeth: number;
@@ -110,6 +118,7 @@ export interface Deck {
   };
   readonly solenoids?: readonly DeckSolenoid[] | undefined;
   readonly lever?: DeckLever | undefined;
+  readonly interlocks?: readonly DeckInterlock[] | undefined;
   readonly sensors?: readonly DeckSensor[] | undefined;
   /** Bodies from front to rear, and what sits between them. */
   readonly shaftLine?: readonly DeckPart[] | undefined;

@@ -14,6 +14,7 @@ export const REF_KINDS = [
   'gearset',
   'solenoid',
   'position',
+  'interlock',
   'sensor',
   'part',
   'seat',
@@ -80,6 +81,7 @@ function* noted(deck: Deck): Generator<readonly [Ref, boolean]> {
   yield* rows('neutral', deck.chart.neutral);
   yield* all('solenoid', deck.solenoids);
   yield* all('position', deck.lever?.positions);
+  yield* all('interlock', deck.interlocks);
   yield* all('sensor', deck.sensors);
   yield* all('part', deck.shaftLine);
   yield* all('seat', deck.seats);

@@ -12,6 +12,7 @@ const PLACES = {
   'place.neutral': 'neutral row',
   'place.solenoid': 'solenoid',
   'place.position': 'lever position',
+  'place.interlock': 'interlock',
   'place.sensor': 'sensor',
   'place.part': 'part of the shaft line',
   'place.seat': 'seat',

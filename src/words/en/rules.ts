@@ -123,6 +123,12 @@ const OIL = {
   'finding.lever-valve.none.expected': 'no such field, or "valve": "manual"',
   'finding.rows-reached.found': 'row "{id}" in no lever position',
   'finding.rows-reached.expected': 'a position that commands it',
+  'finding.interlocks-allow.found': 'row "{row}", in which it would keep pressure from {elements}',
+  'finding.interlocks-allow.expected':
+    'no row that has all of "whenApplied" on and something of "blocks" too',
+  'finding.interlocks-settle.found': 'a circle of interlocks: {circle}',
+  'finding.interlocks-settle.expected':
+    'no element that keeps pressure, by way of others, from itself: whether it acts could not be told',
   'finding.positions-allow.closed.found': 'row "{row}", but the feed of {elements} is closed here',
   'finding.positions-allow.closed.expected':
     'an open feed for every element of the row, or the row elsewhere',

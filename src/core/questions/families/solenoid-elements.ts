@@ -35,6 +35,14 @@ function settings(unit: Unit): { position: Position; solenoids: DeckSolenoid[]; 
     .filter(({ elements }) => elements.length >= FEWEST_ELEMENTS);
 }
 
+/** An interlock could take pressure from one of these: what it does is a question of its own. */
+const mayBeBlocked = (unit: Unit, elements: readonly string[], picks: readonly string[]): boolean =>
+  (unit.deck.interlocks ?? []).some(
+    ({ whenApplied, blocks }) =>
+      whenApplied.every((id) => picks.includes(id) || !elements.includes(id)) &&
+      blocks.some((id) => picks.includes(id)),
+  );
+
 export const solenoidElements: Family = {
   id: 'solenoid-elements',
   level: 'apply',
@@ -57,6 +65,7 @@ export const solenoidElements: Family = {
     const givesPressure = (solenoid: DeckSolenoid) => pressureAt(solenoid, currentOf(solenoid)) === 'full';
     const picks = pickWhere(givesPressure);
     if (picks.length === 0 || picks.length === elements.length) return undefined;
+    if (mayBeBlocked(unit, elements, picks)) return undefined;
 
     const lures: Lure[] = [
       ...solenoids.map(

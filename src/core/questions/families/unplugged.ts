@@ -134,6 +134,7 @@ function settingOf(unit: Unit, position: DeckLeverPosition): Setting | undefined
   const uses: Ref[] = [
     `position:${position.id}`,
     ...reached.map(({ id }): Ref => `solenoid:${id}`),
+    ...(deck.interlocks ?? []).map(({ id }): Ref => `interlock:${id}`),
     ...trainRefs(deck),
     ...unit.ranges.filter((range) => position.rows.includes(range.id)).map(({ ref }) => ref),
     ...(rightRange ? [rightRange.ref] : []),
@@ -143,15 +144,27 @@ function settingOf(unit: Unit, position: DeckLeverPosition): Setting | undefined
   return { position, on, right, wrong, reached, uses: [...new Set(uses)] };
 }
 
+/** An interlock that has something to keep pressure from. */
+const acting = (deck: Deck, on: readonly string[]) =>
+  deck.interlocks?.find(
+    ({ whenApplied, blocks }) =>
+      whenApplied.every((element) => on.includes(element)) && blocks.some((element) => on.includes(element)),
+  );
+
 /** Whether a choice is right, from the raw deck and by the second route. */
 function holds(deck: Deck, position: DeckLeverPosition, choice: string, unit: Unit): boolean {
-  const on = frictionOf(deck).filter((element) => {
+  let on = frictionOf(deck).filter((element) => {
     const open = deck.lever?.valve !== 'manual' || position.opens?.includes(element);
     const fed = deck.solenoids!.some(
       ({ feeds, whenUnplugged }) => whenUnplugged === 'full' && feeds.includes(element),
     );
     return (open && fed) || (deck.lever?.valve === 'manual' && position.feeds?.includes(element));
   });
+  // One after another, until none of them acts any more.
+  for (let lock = acting(deck, on); lock; lock = acting(deck, on)) {
+    const { blocks } = lock;
+    on = on.filter((element) => !blocks.includes(element));
+  }
   const { state, ratio } = solveBySpeeds(deck.train, on);
   const charted = (range: string) => solveSpeeds(deck.train, rawApplied(unit, range)).ratio;
   if (choice.startsWith('range:')) return !!ratio && !!charted(choice.slice('range:'.length))?.equals(ratio);
