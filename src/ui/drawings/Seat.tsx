@@ -155,7 +155,7 @@ function Section({ drawing, unit, say, tapped, shown }: Props & { shown: ShownSe
   const name = (end: End) =>
     hideNames
       ? []
-      : wrapText(say(nameTouched(deck, shown.sides[end].touches)), layout.isLevel ? 132 : 260, 2);
+      : wrapText(say(nameTouched(deck, shown.sides[end].touches)), layout.isLevel ? 134 : 260, 3);
   const pressure = ENDS.find((end) => shown.sides[end].isPressure);
   return (
     <Stage

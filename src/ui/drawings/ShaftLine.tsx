@@ -48,6 +48,9 @@ function Body({ row, axis }: { row: BodyRow; axis: number }) {
   );
 }
 
+/** How far a shoulder reaches along the seat; two that face each other stay apart. */
+const SHOULDER = 12;
+
 /** One half of a seat, on one side of the axis. */
 function Half({ row, axis, side }: { row: SeatRow; axis: number; side: 1 | -1 }) {
   const { rising } = useHatching();
@@ -64,8 +67,8 @@ function Half({ row, axis, side }: { row: SeatRow; axis: number; side: 1 | -1 })
     if (!pilot) return null;
     const x = pilot.at === 'inner' ? near - side * 3 : far + side * 3;
     return index === 0
-      ? `M${x} ${row.top - 5}V${row.top + 16}`
-      : `M${x} ${row.bottom + 5}V${row.bottom - 16}`;
+      ? `M${x} ${row.top - 5}V${row.top + SHOULDER}`
+      : `M${x} ${row.bottom + 5}V${row.bottom - SHOULDER}`;
   });
   return (
     <g>

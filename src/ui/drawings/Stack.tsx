@@ -6,6 +6,7 @@ import {
   platesShown,
   type ShownPlate,
   stackOf,
+  unitOf,
 } from '../../core/questions/describe/stack.ts';
 import type { StackDrawing } from '../../core/questions/drawing.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
@@ -154,15 +155,24 @@ export function Stack({
   const { deck } = unit;
   const stack = stackOf(deck, drawing.stack);
   const plates = platesShown(deck, drawing);
+  const sizeOf = ({ item }: ShownPlate): string => {
+    const size = bareSize(item, unitOf(stack));
+    return size ? say(size) : '';
+  };
+  const shortSizeOf = ({ item: { thickness } }: ShownPlate): string =>
+    !thickness
+      ? ''
+      : thickness.unit === unitOf(stack)
+        ? thickness.value
+        : `${thickness.value} ${thickness.unit}`;
   const beside = (plate: ShownPlate): string => {
     if (plate.isCovered) return '';
-    const size = drawing.showThickness ? bareSize(plate.item) : null;
-    return [drawing.hideNames ? '' : say(plateName(plate.item)), size ? say(size) : '']
-      .filter(Boolean)
-      .join(' ');
+    const size = drawing.showThickness ? sizeOf(plate) : '';
+    return [drawing.hideNames ? '' : say(plateName(plate.item)), size].filter(Boolean).join(' ');
   };
   const layout = layoutStack(stack, plates, {
     beside,
+    under: (plate) => (drawing.showThickness && !plate.isCovered ? shortSizeOf(plate) : ''),
     floor: say(
       phrase('drawing.stack.floor-caption', {
         floor: stack.floor,

@@ -6,7 +6,7 @@
 import { type ReactNode, useId } from 'react';
 import { Hatching } from './hatching.tsx';
 import { Scroller } from './Scroller.tsx';
-import type { Spot } from './spots.ts';
+import { type Spot, UNDER } from './spots.ts';
 
 /** What of the drawing's `places` is picked and, once checked, right; a tap picks another. */
 export interface Tapped {
@@ -87,6 +87,14 @@ export function Stage(props: Props) {
           >
             <title id={name}>{title}</title>
             <Hatching>{children}</Hatching>
+            {spots.map(
+              ({ id, x, y, under }) =>
+                under && (
+                  <text key={id} x={x} y={y + UNDER} textAnchor="middle" className="dr-under-ring">
+                    {under}
+                  </text>
+                ),
+            )}
             {spots.map(
               ({ id, x, y, at, via = at }) =>
                 at &&

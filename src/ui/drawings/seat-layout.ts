@@ -3,7 +3,7 @@
  * Everything is laid out with the front at the left and the axis below, then turned as the unit lies. Bore, outer
  * diameter and thickness are to one scale where the deck states them; the way down to the axis is broken.
  */
-import type { SeatSide, ShownSeat } from '../../core/questions/describe/seats.ts';
+import type { ShownSeat } from '../../core/questions/describe/seats.ts';
 import type { FrontAt } from '../../core/questions/drawing.ts';
 import { type End, exactIn } from '../../core/unit/record.ts';
 import type { Spot } from './spots.ts';
@@ -51,7 +51,7 @@ const OVER = 16;
 /** From the axis to where the part begins. */
 const BREAK = 44;
 const WIDTH = 276;
-const NAME = 40;
+const NAME = 50;
 const END = 18;
 
 function sizesOf({ seat }: ShownSeat): { thickness: number; perMm: number | null } {
@@ -67,13 +67,15 @@ function sizesOf({ seat }: ShownSeat): { thickness: number; perMm: number | null
 export const isToScale = (shown: ShownSeat): boolean => sizesOf(shown).perMm !== null;
 
 /** A body beside the part, with a shoulder over or under it where it centres the part. */
-function blockOf(end: End, { pilot }: SeatSide, thickness: number, radial: number): Along[] {
+function blockOf(end: End, shown: ShownSeat, thickness: number, radial: number): Along[] {
+  const { pilot } = shown.sides[end];
+  const facing = shown.sides[end === 'front' ? 'rear' : 'front'].pilot;
   const face = thickness / 2 + CLEAR;
   const sign = end === 'front' ? -1 : 1;
   const at = (a: number, r: number): Along => ({ a: sign * a, r });
   const [low, high] = [BREAK - OVER, BREAK + radial + OVER];
   // Reaches over most of the part, and stays clear of the body opposite.
-  const reach = face - CLEAR - thickness * 0.62;
+  const reach = face - CLEAR - thickness * (pilot?.at === facing?.at ? 0.42 : 0.62);
   const back = face + BODY;
   if (!pilot) return [at(back, low), at(face, low), at(face, high), at(back, high)];
   return pilot.at === 'inner'
@@ -121,7 +123,7 @@ export function layoutSeat(
     width: WIDTH,
     height,
     place,
-    blocks: each((end) => blockOf(end, shown.sides[end], thickness, radial)),
+    blocks: each((end) => blockOf(end, shown, thickness, radial)),
     part: { from: { a: -thickness / 2, r: BREAK }, to: { a: thickness / 2, r: BREAK + radial } },
     perMm,
     axis: [
@@ -129,7 +131,7 @@ export function layoutSeat(
       { a: half + 4, r: 0 },
     ],
     names: each((end) => {
-      const point = at(end, isLevel ? body + 2 : half + NAME / 2, isLevel ? out + 18 : BREAK);
+      const point = at(end, isLevel ? body + 2 : half + NAME / 2, isLevel ? out + 23 : BREAK);
       return isLevel ? point : { x: WIDTH / 2, y: point.y };
     }),
     ends: each((end) => (isLevel ? at(end, half - 2, -13) : at(end, half - 6, -8))),

@@ -5,6 +5,8 @@ export interface Spot extends Point {
   /** Id that a tap gives. */
   readonly id: string;
   readonly label: string;
+  /** A figure under the ring. */
+  readonly under?: string;
   /** Where the leader ends; none when the ring sits on the thing itself. */
   readonly at?: Point;
   /** Where it bends on the way there. */
@@ -13,8 +15,8 @@ export interface Spot extends Point {
 
 /** Side of what a thumb can hit, in CSS pixels at the drawing's smallest size. */
 export const TARGET = 44;
-/** Radius of the ring that is seen. */
-export const RING = 12;
+/** From a ring's middle to the foot of the figure under it. */
+export const UNDER = 25;
 
 /**
  * Middles of things of these sizes, set in a row as near to where they are wanted as the others let them: in order,

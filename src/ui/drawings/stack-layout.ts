@@ -3,7 +3,7 @@
  * what the deck gives no thickness for is broken off at its ends. Frictions reach in to the hub, all else out to
  * the drum. Waved and dished plates stand free, as far as the room lets them.
  */
-import { type ShownPlate, thicknessMm } from '../../core/questions/describe/stack.ts';
+import { type ShownPlate, thicknessMm, unitOf } from '../../core/questions/describe/stack.ts';
 import { clearanceMm, type DeckStack, type StackKind } from '../../core/unit/stacks.ts';
 import { type Spot, spread, TARGET } from './spots.ts';
 import { wrapText } from './wrap.ts';
@@ -69,6 +69,8 @@ export interface StackLayout {
 export interface StackWords {
   /** What is said beside a plate; empty for nothing. */
   readonly beside: (plate: ShownPlate) => string;
+  /** The same under its number. */
+  readonly under: (plate: ShownPlate) => string;
   readonly floor: string;
 }
 
@@ -118,7 +120,7 @@ function heightsMm(plates: readonly ShownPlate[]): (number | null)[] {
 
 /** A whole number of the deck's unit that is easy to see on the drawing. */
 function ruleOf(stack: DeckStack, perMm: number): { length: number; text: string } {
-  const unit = stack.items.find(({ thickness }) => thickness)?.thickness?.unit ?? 'mm';
+  const unit = unitOf(stack);
   const mm = unit === 'in' ? 25.4 : 1;
   const sizes = unit === 'in' ? ['0.1', '0.25', '0.5', '1'] : ['2', '5', '10', '20'];
   const size = sizes.find((text) => Number(text) * mm * perMm >= 30) ?? sizes.at(-1)!;
@@ -234,6 +236,7 @@ export function layoutStack(stack: DeckStack, plates: readonly ShownPlate[], wor
       return {
         id: shape.plate.id,
         label: String(shape.plate.place),
+        ...(words.under(shape.plate) ? { under: words.under(shape.plate) } : {}),
         x,
         y: rows[index]!,
         via: { x: bend, y: middle(shape) },
@@ -244,7 +247,7 @@ export function layoutStack(stack: DeckStack, plates: readonly ShownPlate[], wor
 
   const rule = ruleOf(stack, perMm);
   const foot = (numbered ? Math.max(ground + thick, bottomOfAll) : ground + thick) + 16;
-  const captionLines = wrapText(words.floor, numbered ? WIDTH - 2 * inner : wall + thick, 3);
+  const captionLines = wrapText(words.floor, numbered ? WIDTH - 2 * inner : wall + thick, 5);
   const ruleAt = foot + (captionLines.length - 1) * LINE + 20;
   return {
     width: WIDTH,

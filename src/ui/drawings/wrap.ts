@@ -1,5 +1,9 @@
 /** Fits words to a drawing: lines by the width kept for a text, the last one cut when there is no more room. */
-import { textWidth } from './train-shapes.ts';
+import { SIZE } from './train-shapes.ts';
+
+/** Room for a letter of the condensed face, with some to spare for another one. */
+const LETTER = SIZE.font * 0.53;
+const textWidth = (text: string): number => text.length * LETTER;
 
 /** Lines no wider than this, at most so many; what does not fit ends in "…". */
 export function wrapText(text: string, width: number, most: number): string[] {

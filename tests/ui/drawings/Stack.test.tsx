@@ -16,7 +16,7 @@ import { boxOf, expectClear, expectTappable, NARROW } from './clear.ts';
 
 afterEach(cleanup);
 
-const WORDS = { beside: (plate: { id: string }) => plate.id, floor: 'drum floor' };
+const WORDS = { beside: (plate: { id: string }) => plate.id, under: () => '', floor: 'drum floor' };
 
 const laid = (drawing: StackDrawing, deck: Deck = BENCH) => {
   const stack = deck.stacks!.find(({ id }) => id === drawing.stack)!;
@@ -260,6 +260,16 @@ describe('numbered places', () => {
     expect(places.map((id) => ring(container, id).textContent)).toEqual(['1', '2', '3', '4']);
     expect(container.querySelector('button')).toBeNull();
     expect(told()[4]).toMatch(/^Place 3: no\. 4 from the floor/);
+  });
+
+  test('stand over the thickness where it is shown, as in a pack that holds a wrong plate', () => {
+    const container = show({ kind: 'stack', stack: 'C1', places, covered: ['dish'], showThickness: true });
+    expect([...container.querySelectorAll('.dr-under-ring')].map((text) => text.textContent)).toEqual(
+      // From the opening down, left side first; none for the covered plate.
+      expect.arrayContaining(['5.20', '1.80', '2.40']),
+    );
+    expect(container.querySelectorAll('.dr-under-ring')).toHaveLength(3);
+    expect(container.textContent).not.toContain('1.50');
   });
 
   test('a tap picks one, the picked one is lit', () => {

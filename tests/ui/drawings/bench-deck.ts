@@ -104,7 +104,7 @@ const solenoidIds = (base.solenoids ?? []).map(({ id }) => id);
 
 export const BENCH: Deck = {
   ...base,
-  sources: [...(base.sources ?? []), { id: 'bench', title: 'Bench sheet 12' }],
+  sources: [...(base.sources ?? []), { id: 'sheet-12', title: 'Bench sheet 12' }],
   shaftLine: line,
   seats,
   stacks: [
@@ -114,7 +114,7 @@ export const BENCH: Deck = {
       element: 'C1',
       floor: 'drum floor',
       floorAt: 'front',
-      source: 'bench',
+      source: 'sheet-12',
       room: mm('30.10'),
       waves: 'free',
       items: [

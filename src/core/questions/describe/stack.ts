@@ -66,9 +66,14 @@ export function plateSize({ thickness, free }: DeckStackItem): Phrase | null {
     : say('text', { text: size });
 }
 
-/** The same without its unit, for a drawing that states it once. */
-export function bareSize({ thickness, free }: DeckStackItem): Phrase | null {
-  if (!thickness) return null;
+/** The unit that the pack is measured in: that of its first thickness. */
+export const unitOf = ({ items }: DeckStack): 'mm' | 'in' =>
+  items.find(({ thickness }) => thickness)?.thickness?.unit ?? 'mm';
+
+/** The size without its unit, for a drawing that states it once; in another unit it keeps its own. */
+export function bareSize(item: DeckStackItem, unit: 'mm' | 'in'): Phrase | null {
+  const { thickness, free } = item;
+  if (!thickness || thickness.unit !== unit || (free && free.unit !== unit)) return plateSize(item);
   return free
     ? say('drawing.stack.free', { flat: thickness.value, free: free.value })
     : say('text', { text: thickness.value });
