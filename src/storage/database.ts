@@ -31,6 +31,15 @@ export class Database extends Dexie {
   /** The drill under way: at most one row. */
   declare drills: Table<unknown, string>;
   declare settings: Table<SettingRow, string>;
+  declare assignments: Table<unknown, string>;
+  declare corrections: Table<unknown, string>;
+  declare flags: Table<unknown, string>;
+  declare reports: Table<unknown, number>;
+  /** Folds of reports, made anew whenever they are out of date. */
+  declare digests: Table<unknown, [string, string]>;
+  /** Every revision of a deck that was handed out. */
+  declare revisions: Table<unknown, [string, number]>;
+  declare keys: Table<unknown, string>;
 
   constructor(name: string) {
     const browser = globalThis.indexedDB as IDBFactory | undefined;
@@ -43,6 +52,15 @@ export class Database extends Dexie {
       attempts: 'id, deck, [device+sequence]',
       drills: 'id',
       settings: 'key',
+    });
+    this.version(2).stores({
+      assignments: 'id',
+      corrections: 'id, deck',
+      flags: 'id, deck',
+      reports: '++place, id, assignment, [assignment+learner], learner',
+      digests: '[assignment+learner], assignment, learner',
+      revisions: '[deck+revision], deck',
+      keys: 'id',
     });
   }
 }

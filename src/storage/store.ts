@@ -7,9 +7,11 @@
 import { Dexie } from 'dexie';
 import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
 import type { Drill } from '../core/memory/drill.ts';
-import { fail, pass, type Result } from '../core/result.ts';
+import { fail, pass } from '../core/result.ts';
 import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
+import { type Classroom, classroomOf } from './classroom.ts';
 import { Database } from './database.ts';
+import { readRows, readSetting } from './read-rows.ts';
 import {
   attemptRow,
   caseValue,
@@ -22,10 +24,7 @@ import {
   textValue,
 } from './rows.ts';
 import { checkBookValue } from './self-check-rows.ts';
-import { Blocked, type StoreTrouble, troubleOf } from './trouble.ts';
-import type { z } from './zod.ts';
-
-type Told<T> = Promise<Result<T, StoreTrouble>>;
+import { Blocked, type Told, troubleOf } from './trouble.ts';
 
 export interface Log {
   readonly attempts: readonly Attempt[];
@@ -72,6 +71,9 @@ export interface Store {
   storedCase(): Told<StoredCase | undefined>;
   saveCase(run: StoredCase): Told<void>;
 
+  /** Assignments, reports and what an instructor keeps. */
+  readonly classroom: Classroom;
+
   /** Asks the browser to keep the data under pressure; call it after a tap. True when it will. */
   askPersistence(): Promise<boolean>;
   close(): void;
@@ -84,17 +86,6 @@ const CHOSEN = 'chosen-deck';
 const CHECKS = 'self-checks';
 const CASE = 'case';
 const practiceKey = (deck: string) => `practice:${deck}`;
-
-function readRows<T>(rows: readonly unknown[], schema: z.ZodType<T>): T[] {
-  return rows.flatMap((row) => {
-    const read = schema.safeParse(row);
-    return read.success ? [read.data] : [];
-  });
-}
-
-async function readSetting<T>(db: Database, key: string, schema: z.ZodType<T>): Promise<T | undefined> {
-  return readRows([(await db.settings.get(key))?.value], schema)[0];
-}
 
 async function deviceOf(db: Database): Promise<string> {
   const known = await readSetting(db, DEVICE, textValue);
@@ -216,6 +207,7 @@ export function openStore(name = 'detent'): Store {
       tell(async () => {
         await db.settings.put({ key: CASE, value: caseValue.parse(run) });
       }),
+    classroom: classroomOf(db, tell),
     async askPersistence() {
       const storage = typeof navigator === 'undefined' ? undefined : navigator.storage;
       return (await storage?.persist?.()) ?? false;

@@ -1,5 +1,6 @@
 /** What can go wrong with storage, as values; src/words/en/storage.ts has the sentence for each ("storage.<code>"). */
 import { Dexie } from 'dexie';
+import type { Result } from '../core/result.ts';
 
 export const STORE_TROUBLES = ['full', 'blocked', 'newer', 'unavailable'] as const;
 /**
@@ -13,6 +14,8 @@ export interface StoreTrouble {
   /** The browser's own words, for a report. */
   readonly detail: string;
 }
+
+export type Told<T> = Promise<Result<T, StoreTrouble>>;
 
 /** Thrown inside the store only, when another tab holds the database. */
 export class Blocked extends Error {

@@ -1,0 +1,210 @@
+/**
+ * What is kept for assignments: those made and taken in, the reports of learners, corrections, flags, revisions of
+ * decks, and the key that seals this device's reports. Part of the store (store.ts). Reports, corrections and
+ * revisions are only ever added; they go with their assignment, their learner, or not at all.
+ */
+import { type Correction, joinCorrections } from '../core/assign/corrections.ts';
+import type { Flag, Learner } from '../core/assign/report.ts';
+import {
+  assignmentRow,
+  correctionRow,
+  digestRow,
+  flagRow,
+  keyRow,
+  learnerValue,
+  reportRow,
+  revisionRow,
+  type StoredAssignment,
+  type StoredDigest,
+  type StoredReport,
+  type StoredRevision,
+} from './classroom-rows.ts';
+import type { Database } from './database.ts';
+import { readRows, readSetting } from './read-rows.ts';
+import type { Told } from './trouble.ts';
+
+export interface ReportPile {
+  readonly reports: readonly StoredReport[];
+  /** Rows that cannot be read; they are left as they are. */
+  readonly unreadable: number;
+}
+
+export interface Classroom {
+  /** Keeps it unless a later issue of the same assignment is there; gives back the one that counts. */
+  saveAssignment(assignment: StoredAssignment): Told<StoredAssignment>;
+  /** Latest saved first. */
+  assignments(): Told<StoredAssignment[]>;
+  /** Takes an assignment away, with its reports and digests. Decks, attempts and corrections stay. */
+  removeAssignment(id: string): Told<void>;
+
+  /** False when the very same report was there already. */
+  keepReport(report: StoredReport): Told<boolean>;
+  /** All of one assignment, or of one learner in it, in the order they came. */
+  reportsOf(assignment: string, learner?: string): Told<ReportPile>;
+  /** Takes away every report and digest of a learner, in all assignments. */
+  removeLearner(learner: string): Told<void>;
+
+  saveDigest(digest: StoredDigest): Told<void>;
+  digestsOf(assignment: string): Told<StoredDigest[]>;
+
+  keepCorrections(corrections: readonly Correction[]): Told<void>;
+  /** In the order of their revisions. */
+  correctionsOf(deck: string): Told<Correction[]>;
+
+  raiseFlag(flag: Flag): Told<void>;
+  /** Earliest first. */
+  flagsOf(deck: string): Told<Flag[]>;
+  takeFlagBack(id: string): Told<void>;
+
+  /** Keeps a revision for good. False when that number already stands for another text, which stays. */
+  keepRevision(revision: StoredRevision): Told<boolean>;
+  /** Latest first. */
+  revisionsOf(deck: string): Told<StoredRevision[]>;
+
+  /** This person, as his reports name him; undefined until he gave a name. */
+  learner(): Told<Learner | undefined>;
+  /** The id stays when the name changes. */
+  nameLearner(name: string): Told<Learner>;
+  /** The key pair of this device, made by `make` on first use; null when it can make none. */
+  deviceKey(make: () => Promise<CryptoKeyPair | null>): Told<CryptoKeyPair | null>;
+}
+
+const LEARNER = 'learner';
+const DEVICE_KEY = 'device';
+
+type Tell = <T>(act: () => Promise<T>) => Told<T>;
+
+const isLater = (a: StoredAssignment, b: StoredAssignment) =>
+  a.issue - b.issue || a.madeAt - b.madeAt || (a.text > b.text ? 1 : -1);
+
+/** The classroom of a store; `tell` opens the database and makes values of what can go wrong. */
+export function classroomOf(db: Database, tell: Tell): Classroom {
+  return {
+    saveAssignment: (assignment) =>
+      tell(() =>
+        db.transaction('rw', db.assignments, async () => {
+          const [known] = readRows([await db.assignments.get(assignment.id)], assignmentRow);
+          if (known && known.text !== assignment.text && isLater(known, assignment) > 0) return known;
+          await db.assignments.put(assignmentRow.parse(assignment));
+          return assignment;
+        }),
+      ),
+    assignments: () =>
+      tell(async () =>
+        readRows(await db.assignments.toArray(), assignmentRow).sort(
+          (a, b) => b.savedAt - a.savedAt || (a.id < b.id ? -1 : 1),
+        ),
+      ),
+    removeAssignment: (id) =>
+      tell(() =>
+        db.transaction('rw', db.assignments, db.reports, db.digests, async () => {
+          await db.assignments.delete(id);
+          await db.reports.where('assignment').equals(id).delete();
+          await db.digests.where('assignment').equals(id).delete();
+        }),
+      ),
+
+    keepReport: (report) =>
+      tell(() =>
+        db.transaction('rw', db.reports, async () => {
+          const row = reportRow.parse(report);
+          const known = readRows(await db.reports.where('id').equals(row.id).toArray(), reportRow);
+          const isSame = (other: StoredReport) =>
+            other.text === row.text && other.seal?.signature === row.seal?.signature;
+          if (known.some(isSame)) return false;
+          await db.reports.add(row);
+          return true;
+        }),
+      ),
+    reportsOf: (assignment, learner) =>
+      tell(async () => {
+        const rows = await (learner === undefined
+          ? db.reports.where('assignment').equals(assignment)
+          : db.reports.where('[assignment+learner]').equals([assignment, learner])
+        ).sortBy('place');
+        const reports = readRows(rows, reportRow);
+        return { reports, unreadable: rows.length - reports.length };
+      }),
+    removeLearner: (learner) =>
+      tell(() =>
+        db.transaction('rw', db.reports, db.digests, async () => {
+          await db.reports.where('learner').equals(learner).delete();
+          await db.digests.where('learner').equals(learner).delete();
+        }),
+      ),
+
+    saveDigest: (digest) =>
+      tell(async () => {
+        await db.digests.put(digestRow.parse(digest));
+      }),
+    digestsOf: (assignment) =>
+      tell(async () =>
+        readRows(await db.digests.where('assignment').equals(assignment).toArray(), digestRow),
+      ),
+
+    keepCorrections: (corrections) =>
+      tell(() =>
+        db.transaction('rw', db.corrections, async () => {
+          for (const correction of corrections)
+            if (!(await db.corrections.get(correction.id)))
+              await db.corrections.add(correctionRow.parse(correction));
+        }),
+      ),
+    correctionsOf: (deck) =>
+      tell(async () =>
+        joinCorrections(readRows(await db.corrections.where('deck').equals(deck).toArray(), correctionRow)),
+      ),
+
+    raiseFlag: (flag) =>
+      tell(async () => {
+        await db.flags.put(flagRow.parse(flag));
+      }),
+    flagsOf: (deck) =>
+      tell(async () =>
+        readRows(await db.flags.where('deck').equals(deck).toArray(), flagRow).sort((a, b) => a.at - b.at),
+      ),
+    takeFlagBack: (id) => tell(() => db.flags.delete(id)),
+
+    keepRevision: (revision) =>
+      tell(() =>
+        db.transaction('rw', db.revisions, async () => {
+          const row = revisionRow.parse(revision);
+          const known = (await db.revisions.get([row.deck, row.revision])) as { text?: unknown } | undefined;
+          if (known) return known.text === row.text;
+          await db.revisions.add(row);
+          return true;
+        }),
+      ),
+    revisionsOf: (deck) =>
+      tell(async () =>
+        readRows(await db.revisions.where('deck').equals(deck).toArray(), revisionRow).sort(
+          (a, b) => b.revision - a.revision,
+        ),
+      ),
+
+    learner: () => tell(() => readSetting(db, LEARNER, learnerValue)),
+    nameLearner: (name) =>
+      tell(() =>
+        db.transaction('rw', db.settings, async () => {
+          const known = await readSetting(db, LEARNER, learnerValue);
+          const learner = { id: known?.id ?? crypto.randomUUID(), name };
+          await db.settings.put({ key: LEARNER, value: learnerValue.parse(learner) });
+          return learner;
+        }),
+      ),
+    deviceKey: (make) =>
+      tell(async () => {
+        const read = async () => readRows([await db.keys.get(DEVICE_KEY)], keyRow)[0]?.pair;
+        const known = await read();
+        if (known) return known;
+        // Made outside the transaction, which would not wait for it; two tabs at once keep the first.
+        const made = await make();
+        if (made === null) return null;
+        return db.transaction('rw', db.keys, async () => {
+          const first = await read();
+          if (!first) await db.keys.put({ id: DEVICE_KEY, pair: made });
+          return first ?? made;
+        });
+      }),
+  };
+}
