@@ -22,16 +22,20 @@ import {
 
 /** A pack of more is asked in part. */
 const MOST = 12;
-const PART = 9;
+const PART = 8;
 /** Kinds of plate below which there is little to put in order. */
 const FEWEST_KINDS = 4;
 
 const canAsk = (stack: DeckStack): boolean => kindsIn(stack.items).length >= FEWEST_KINDS;
 
-function drawn({ items }: DeckStack, random: Random): readonly DeckStackItem[] {
+/** The whole pack, or neighbouring plates of a high one; undefined where no part of it has enough kinds. */
+function drawn({ items }: DeckStack, random: Random): readonly DeckStackItem[] | undefined {
   if (items.length <= MOST) return items;
-  const first = random.int(0, items.length - PART);
-  return items.slice(first, first + PART);
+  const parts = items
+    .slice(0, items.length - PART + 1)
+    .map((_, first) => items.slice(first, first + PART))
+    .filter((part) => kindsIn(part).length >= FEWEST_KINDS);
+  return parts.length > 0 ? random.pick(parts) : undefined;
 }
 
 const ordered = (items: readonly DeckStackItem[]): Answer => ({
@@ -54,7 +58,10 @@ export const stackOrder: Family = {
     const stack = sureStacks(unit).find((candidate) => canAsk(candidate) && orderFact(candidate) === fact);
     if (!stack) return undefined;
     const items = drawn(stack, random);
-    if (kindsIn(items).length < FEWEST_KINDS) return undefined;
+    if (!items) return undefined;
+    const raw = unit.deck.stacks!.find(({ id }) => id === stack.id)!.items;
+    const kindOf = new Map(raw.map(({ id, identical }) => [id, identical ? `=${identical}` : id]));
+    const wanted = raw.slice(raw.findIndex(({ id }) => id === items[0]!.id)).map(({ id }) => kindOf.get(id));
     const whole = items.length === stack.items.length;
     const lure = (slipUp: Lure['slipUp'], order: readonly DeckStackItem[]): Lure => ({
       answer: ordered(order),
@@ -97,16 +104,9 @@ export const stackOrder: Family = {
           ),
         drawing: { kind: 'stack', stack: stack.id, showThickness: true },
       },
-      // From the opening down, by what each plate is and not by its id.
-      isRight: (answer) => {
-        if (answer.form !== 'order') return false;
-        const raw = unit.deck.stacks!.find(({ id }) => id === stack.id)!.items;
-        const offset = raw.findIndex(({ id }) => id === items[0]!.id);
-        return answer.order.every((id, place) => {
-          const [given, wanted] = [raw.find((item) => item.id === id), raw[offset + place]];
-          return given?.id === wanted?.id || (given?.identical ?? 'a') === (wanted?.identical ?? 'b');
-        });
-      },
+      // By what each plate is and not by its id.
+      isRight: (answer) =>
+        answer.form === 'order' && answer.order.every((id, place) => kindOf.get(id) === wanted[place]),
     };
   },
 };
