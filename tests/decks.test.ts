@@ -4,9 +4,19 @@ import { describe, expect, test } from 'vitest';
 import { loadDeck } from '../src/content/load.ts';
 import { behaviourOf } from '../src/core/faults/behaviour.ts';
 import { unpluggedAt } from '../src/core/hydraulics/pressurised.ts';
+import { fitPart } from '../src/core/measure/select.ts';
 import { ask } from '../src/core/questions/ask.ts';
 import { FAMILIES } from '../src/core/questions/families/index.ts';
+import { closingSteps } from '../src/core/sequence/last-chance.ts';
+import { chainOf, countChains } from '../src/core/sequence/order.ts';
+import { harnessOf } from '../src/core/unit/electrical.ts';
+import { fitWith, readingOf } from '../src/core/unit/fits.ts';
+import { limitsIn } from '../src/core/unit/record.ts';
+import { unsureRefsOf } from '../src/core/unit/refs.ts';
+import { assemblyPrecedenceOf, precedenceOf } from '../src/core/unit/sequences.ts';
+import { clearanceMm } from '../src/core/unit/stacks.ts';
 import { sentence } from './content/base.ts';
+import { given } from './results.ts';
 
 const folder = new URL('../decks/', import.meta.url);
 const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
@@ -80,5 +90,97 @@ describe('connector off', () => {
     const { unit, deck } = unitOf(name);
     const behaviour = behaviourOf(unit, unpluggedAt(deck, position)!);
     expect(behaviour.does === 'drives' ? behaviour.range : null).toBe(range);
+  });
+});
+
+/** The two units that are recorded whole: enough of everything for somebody who takes one apart. */
+describe.each(['kestrel-7.json', 'dunlin-9.json'])('decks/%s is a whole unit', (name) => {
+  const { unit, deck } = unitOf(name);
+  const elements = deck.train.elements.map(({ id }) => id);
+
+  test('ten thrust bearings and washers, a pack and a capacity for each element, six fits', () => {
+    const thrust = (deck.seats ?? []).filter(({ kind }) => kind.startsWith('thrust-'));
+    expect(thrust.length).toBeGreaterThanOrEqual(10);
+    expect((deck.stacks ?? []).map(({ element }) => element).sort()).toEqual([...elements].sort());
+    expect(deck.train.elements.filter(({ capacity }) => !capacity)).toEqual([]);
+    expect((deck.fits ?? []).length).toBeGreaterThanOrEqual(6);
+  });
+
+  test('plates and fits bear each other out: nominal clearance in the middle half of its limits', () => {
+    const clearances = deck.fits!.filter(({ kind }) => kind === 'clutch-clearance');
+    expect(clearances).toHaveLength(elements.length);
+    for (const fit of clearances) {
+      const clearance = given(clearanceMm(deck.stacks!.find(({ id }) => id === fit.stack)!)!);
+      const { low, high } = limitsIn(fit.limits, 'mm');
+      expect([fit.id, clearance.sub(low.add(high).div(2n)).abs().lte(high.sub(low).div(4n))]).toEqual([
+        fit.id,
+        true,
+      ]);
+    }
+  });
+
+  test('the reading of each fit leads to the part that the bench chose', () => {
+    const readings = deck.fits!.flatMap((fit) => (fit.readings ?? []).map((reading) => ({ fit, reading })));
+    expect(readings.length).toBeGreaterThanOrEqual(6);
+    for (const { fit, reading } of readings) {
+      const fitted = given(fitPart(fitWith(fit, readingOf(fit, reading)!)));
+      expect([fit.id, fitted.part.id]).toEqual([fit.id, reading.chosen]);
+    }
+  });
+
+  test('some parts go in turned round and some do not, seen from both ends', () => {
+    const turned = deck.seats!.flatMap((seat) => (seat.turned ? [seat.turned.goesIn] : []));
+    expect(turned.filter((goesIn) => goesIn).length).toBeGreaterThanOrEqual(3);
+    expect(turned.filter((goesIn) => !goesIn).length).toBeGreaterThanOrEqual(3);
+    expect(deck.seats!.some(({ viewedFrom }) => viewedFrom === 'rear')).toBe(true);
+  });
+
+  test('forty steps and more each way, with reasons, and no fixed order of all of them', () => {
+    const strip = deck.sequences!.find(({ id }) => id === 'strip')!;
+    const ways = [given(precedenceOf(strip)), given(assemblyPrecedenceOf(strip))];
+    for (const way of ways) {
+      expect(way.ids.length).toBeGreaterThanOrEqual(40);
+      expect(chainOf(way, way.ids)).toBeNull();
+      expect(countChains(way, 4)).toBeGreaterThan(100n);
+    }
+    expect(ways[1]!.ids).not.toContain(strip.assembly!.leftOut![0]!.step);
+    expect(strip.checks!.map(({ during }) => during)).toContain('assembly');
+    for (const check of strip.checks!) {
+      const way = ways[check.during === 'strip' ? 0 : 1]!;
+      expect([check.id, given(closingSteps(way, check)).length]).toEqual([check.id, 1]);
+    }
+  });
+
+  test('every solenoid has a winding, a pin and a name that is not its id', () => {
+    const { windings = [], connectors = [] } = deck.electrical!;
+    const served = connectors.flatMap(({ pins }) => pins.map(({ serves }) => serves));
+    for (const { id, name } of deck.solenoids!) {
+      expect(windings.map(({ solenoid }) => solenoid)).toContain(id);
+      expect(served).toContain(`solenoid:${id}`);
+      expect(name).toMatch(/solenoid$/);
+    }
+    expect(deck.electrical!.supplies!.some(({ id }) => harnessOf(deck.electrical!, id))).toBe(true);
+  });
+
+  test('fluid, torques, weights, codes and other names', () => {
+    expect(deck.fluids).toHaveLength(1);
+    expect(deck.torques!.length).toBeGreaterThanOrEqual(8);
+    expect(deck.weights!.length).toBeGreaterThanOrEqual(2);
+    expect(deck.codes!.length).toBeGreaterThanOrEqual(15);
+    expect(deck.aliases!.length).toBeGreaterThanOrEqual(10);
+  });
+
+  test('a few values are not sure, and some were entered in inches and pounds', () => {
+    const unsure = [...unsureRefsOf(deck)];
+    const kinds = new Set(unsure.map((ref) => ref.split(':')[0]));
+    for (const kind of ['seat', 'torque', 'winding', 'sensor', 'step']) expect([...kinds]).toContain(kind);
+    expect(unsure.some((ref) => unit.sure(ref))).toBe(false);
+    const text = textOf(name);
+    expect(text.match(/"unit": "in"/g)!.length).toBeGreaterThanOrEqual(2);
+    expect(text).toMatch(/"unit": "(lbf·in|lbf·ft)"/);
+  });
+
+  test('no caution says what the page says itself', () => {
+    expect(deck.cautions!.filter(({ text }) => /service information comes first/i.test(text))).toEqual([]);
   });
 });
