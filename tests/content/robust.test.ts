@@ -102,7 +102,9 @@ function apply(deck: Loose, change: Change): void {
     holder[key] = texts[change.text % texts.length];
 }
 
-const BASES: readonly Loose[] = [baseDeck(), ...shippedDecks()];
+/** The base deck has a little of everything; of the shipped ones the smallest is enough, and quick. */
+const [smallest] = shippedDecks().sort((a, b) => JSON.stringify(a).length - JSON.stringify(b).length);
+const BASES: readonly Loose[] = [baseDeck(), smallest];
 const copyOf = (base: number) => structuredClone(BASES[base % BASES.length]!);
 
 describe('decks changed at random', () => {
@@ -113,7 +115,7 @@ describe('decks changed at random', () => {
         for (const change of list) apply(deck, change);
         survive(JSON.stringify(deck));
       }),
-      { numRuns: 120 },
+      { numRuns: 80 },
     );
   });
 
@@ -128,9 +130,9 @@ describe('decks changed at random', () => {
         survive(text);
         if (parseDeck(text).ok) shaped++;
       }),
-      { numRuns: 120 },
+      { numRuns: 80 },
     );
-    expect(shaped).toBeGreaterThan(12);
+    expect(shaped).toBeGreaterThan(8);
   });
 
   test('rows of any elements: a range is told not to drive exactly when no unit can be made', () => {
@@ -154,7 +156,7 @@ describe('decks changed at random', () => {
         }
         expect(told).toBe(!made);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 });
