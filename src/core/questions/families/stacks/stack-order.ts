@@ -22,7 +22,7 @@ import {
 
 /** A pack of more is asked in part. */
 const MOST = 12;
-const PART = 8;
+const PART = 7;
 /** Kinds of plate below which there is little to put in order. */
 const FEWEST_KINDS = 4;
 
