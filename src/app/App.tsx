@@ -27,6 +27,9 @@ const DecksScreen = lazy(async () => ({
 const CaseScreen = lazy(async () => ({
   default: (await import('../screens/case/CaseScreen.tsx')).CaseScreen,
 }));
+const SelfCheckScreen = lazy(async () => ({
+  default: (await import('../screens/self-check/SelfCheckScreen.tsx')).SelfCheckScreen,
+}));
 const PreviewScreen = lazy(async () => ({
   default: (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen,
 }));
@@ -133,6 +136,9 @@ function Screens() {
         </Route>
         <Route path="/case">
           {value && <CaseScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route path="/self-check">
+          {value && <SelfCheckScreen unit={value.unit} say={services.sayFor(value.unit)} />}
         </Route>
         <Route path="/preview">
           {value && <PreviewScreen unit={value.unit} say={services.sayFor(value.unit)} />}

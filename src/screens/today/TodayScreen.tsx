@@ -164,6 +164,9 @@ export function TodayScreen(props: Props) {
         <Link href="/case" className="button">
           {say(phrase('case.link'))}
         </Link>
+        <Link href="/self-check" className="button">
+          {say(phrase('self-check.link'))}
+        </Link>
       </nav>
       <section className="aside">
         <p>{say(phrase('today.stored'))}</p>
