@@ -52,7 +52,7 @@ const DOORS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The only packages core may use: arithmetic, chance and forgetting, each behind its door. */
-const CORE_PACKAGES = ['fraction.js', 'pure-rand', 'ts-fsrs'];
+const CORE_PACKAGES = ['fraction.js', 'pure-rand', 'simple-statistics', 'ts-fsrs'];
 
 export interface Import {
   readonly from: string;
