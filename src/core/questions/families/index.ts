@@ -9,20 +9,14 @@ import { elementRanges } from './element-ranges.ts';
 import { elementStuck } from './element-stuck.ts';
 import { elementTorque } from './element-torque.ts';
 import { heldPush } from './held-push.ts';
+import { interlock } from './interlock.ts';
 import { lookFirst } from './look-first.ts';
 import { manualRange } from './manual-range.ts';
 import { MEASURING } from './measuring/index.ts';
 import { neutralDrive } from './neutral-drive.ts';
 import { oneSet } from './one-set.ts';
 import { oneWayActs } from './one-way-acts.ts';
-import { raceSide } from './orientation/race-side.ts';
-import { sealLip } from './orientation/seal-lip.ts';
-import { seatFaces } from './orientation/seat-faces.ts';
-import { seatNeighbours } from './orientation/seat-neighbours.ts';
-import { seatPilot } from './orientation/seat-pilot.ts';
-import { seatPlaces } from './orientation/seat-places.ts';
-import { seatTurned } from './orientation/seat-turned.ts';
-import { seatView } from './orientation/seat-view.ts';
+import { ORIENTATION } from './orientation/index.ts';
 import { outputSpeed } from './output-speed.ts';
 import { polarityEvidence } from './polarity-evidence.ts';
 import { rangeElements } from './range-elements.ts';
@@ -41,14 +35,7 @@ import { skipShift } from './skip-shift.ts';
 import { slipSpeed } from './slip-speed.ts';
 import { solenoidChanges } from './solenoid-changes.ts';
 import { solenoidElements } from './solenoid-elements.ts';
-import { plateFaces } from './stacks/plate-faces.ts';
-import { plateNeighbours } from './stacks/plate-neighbours.ts';
-import { stackCount } from './stacks/stack-count.ts';
-import { stackGap } from './stacks/stack-gap.ts';
-import { stackHeightFamily } from './stacks/stack-height.ts';
-import { stackOrder } from './stacks/stack-order.ts';
-import { stackSlip } from './stacks/stack-slip.ts';
-import { stackStranger } from './stacks/stack-stranger.ts';
+import { PACKS } from './stacks/index.ts';
 import { tieUps } from './tie-ups.ts';
 import { torqueOrder } from './torque-order.ts';
 import { unplugged } from './unplugged.ts';
@@ -83,28 +70,15 @@ export const FAMILIES: readonly Family[] = [
   solenoidChanges,
   polarityEvidence,
   valveCuts,
+  interlock,
   elementFails,
   elementStuck,
   setStripped,
   unplugged,
   actualRange,
   slipSpeed,
-  seatFaces,
-  seatView,
-  raceSide,
-  seatPilot,
-  seatPlaces,
-  seatNeighbours,
-  seatTurned,
-  sealLip,
-  stackOrder,
-  plateNeighbours,
-  plateFaces,
-  stackGap,
-  stackStranger,
-  stackCount,
-  stackHeightFamily,
-  stackSlip,
+  ...ORIENTATION,
+  ...PACKS,
   ...MEASURING,
   ...ABOUT_CODES,
   ...ABOUT_SAFETY,
