@@ -22,7 +22,9 @@ const SPREAD: Scale = { first: 0.4, growth: 0.2 };
 const FITTED = 2 / 3;
 /** Fewer answers to test on decide nothing. */
 const LEAST_HELD_OUT = 40;
-const EVALUATIONS = 14;
+const EVALUATIONS = 9;
+/** For slopes by difference. */
+const STEP = 0.003;
 
 export interface Evidence {
   readonly fitted: number;
@@ -63,15 +65,12 @@ function estimateScale(replay: Replay, count: number): Scale {
     const shrink = (first / SPREAD.first) ** 2 / 2 + (growth / SPREAD.growth) ** 2 / 2;
     return seen.reduce((sum, observation) => sum + surprise(observation, observation.recall), shrink);
   };
-  const step = 0.01;
   const at = ([first, growth]: Float64Array) => {
-    const slope = (up: number, down: number) => (up - down) / (2 * step);
+    const value = cost(first!, growth!);
+    const slope = (moved: number) => (moved - value) / STEP;
     return {
-      value: cost(first!, growth!),
-      gradient: Float64Array.of(
-        slope(cost(first! + step, growth!), cost(first! - step, growth!)),
-        slope(cost(first!, growth! + step), cost(first!, growth! - step)),
-      ),
+      value,
+      gradient: Float64Array.of(slope(cost(first! + STEP, growth!)), slope(cost(first!, growth! + STEP))),
     };
   };
   const [first, growth] = minimise(at, Float64Array.of(0, 0), EVALUATIONS);
