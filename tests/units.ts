@@ -116,5 +116,14 @@ export function deckOf(train: PublishedTrain): Deck {
 
 export const publishedUnits = (): Unit[] => PUBLISHED.map((train) => makeUnit(deckOf(train)));
 
+/** One of them gets an interlock, made up: its top range keeps off the clutch that would tie it up. */
+const withInterlock = (deck: Deck): Deck =>
+  deck.id === 'ravigneaux-4-a'
+    ? { ...deck, interlocks: [{ id: 'X1', whenApplied: ['C2', 'B1'], blocks: ['C1'] }] }
+    : deck;
+
 /** Every unit that family properties run on. */
-export const everyUnit = (): Unit[] => [...shippedDecks().map(makeUnit), ...publishedUnits()];
+export const everyUnit = (): Unit[] => [
+  ...shippedDecks().map(makeUnit),
+  ...PUBLISHED.map((train) => makeUnit(withInterlock(deckOf(train)))),
+];

@@ -56,6 +56,8 @@ export function withUnsure(deck: Deck, ref: Ref): Deck {
       return { ...deck, sensors: mark(deck.sensors, id) };
     case 'part':
       return { ...deck, shaftLine: mark(deck.shaftLine, id) };
+    case 'interlock':
+      return { ...deck, interlocks: mark(deck.interlocks, id) };
     case 'seat':
       return { ...deck, seats: mark(deck.seats, id) };
     case 'stack':

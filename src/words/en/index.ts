@@ -7,6 +7,7 @@ import { CODES } from './codes.ts';
 import { DECK_MERGE } from './deck-merge.ts';
 import { DIAGNOSIS } from './diagnosis.ts';
 import { DRAWINGS } from './drawings.ts';
+import { ELECTRICAL } from './electrical.ts';
 import { EXCHANGE } from './exchange.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
@@ -41,6 +42,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...DIAGNOSIS,
   ...DRAWINGS,
   ...EXCHANGE,
+  ...ELECTRICAL,
   ...FAULTS,
   ...FINDINGS,
   ...HAND_RULE_WORDS,

@@ -41,4 +41,16 @@ export const OIL = {
     'A solenoid can only pass on what the manual valve gives it. Where the feed is cut, no current brings pressure.',
   'valve-cuts.line-solenoid': 'Open to their solenoids: {count, plural, =0 {nothing} other {{elements}}}.',
   'valve-cuts.line-by-hand': 'Fed by the valve itself: {count, plural, =0 {nothing} other {{elements}}}.',
+
+  'family.interlock': 'What an interlock keeps off',
+  'interlock.prompt':
+    'Each of these is commanded on together. Which does interlock {interlock} not let come on as commanded?',
+  'interlock.prompt-lever':
+    'Lever in {position}, and each of these is commanded on together. Which does interlock {interlock} not let come on as commanded?',
+  'interlock.row':
+    '{interlock} acts while {count, plural, one {{whenApplied} has} other {{whenApplied} have}} pressure, and keeps it from {blocks}.',
+  'interlock.reason':
+    'It needs all it waits for, and something to keep off. Whether the rest would tie up does not come into it.',
+  'interlock.line':
+    '{elements}: {off} {count, plural, one {gets} other {get}} no pressure. What is left: {does}',
 } as const;
