@@ -3,6 +3,7 @@ import type { Family } from '../question.ts';
 import { actualRange } from './actual-range.ts';
 import { ABOUT_CODES } from './codes/index.ts';
 import { copiedRows } from './copied-rows.ts';
+import { ELECTRICAL } from './electrical/index.ts';
 import { elementCompany } from './element-company.ts';
 import { elementFails } from './element-fails.ts';
 import { elementRanges } from './element-ranges.ts';
@@ -80,6 +81,7 @@ export const FAMILIES: readonly Family[] = [
   ...ORIENTATION,
   ...PACKS,
   ...MEASURING,
+  ...ELECTRICAL,
   ...ABOUT_CODES,
   ...ABOUT_SAFETY,
 ];
