@@ -3,6 +3,7 @@
  * and a ratio that equals a charted one names that range.
  */
 import { settle } from '../gears/one-way.ts';
+import type { Solution } from '../gears/solve.ts';
 import type { Train } from '../gears/train.ts';
 import type { Rational } from '../rational.ts';
 import type { Unit } from '../unit/unit.ts';
@@ -32,13 +33,25 @@ function rangeAt(unit: Unit, ratio: Rational, friction: readonly string[]): stri
   return (exact ?? equal[0])?.id ?? null;
 }
 
+const solved = new WeakMap<Train, Map<string, Pick<Solution, 'state' | 'ratio'>>>();
+
+/** Solved once for each train and combination: many faults leave the same elements on. */
+function solutionOf(train: Train, friction: readonly string[]): Pick<Solution, 'state' | 'ratio'> {
+  const known = solved.get(train) ?? new Map<string, Pick<Solution, 'state' | 'ratio'>>();
+  solved.set(train, known);
+  const key = [...friction].sort().join(' ');
+  const solution = known.get(key) ?? settle(train, friction).solution;
+  known.set(key, solution);
+  return solution;
+}
+
 /** `train` is the unit's own, or that train with a fault in it; `friction` are ids of its brakes and clutches. */
 export function behaviourOf(
   unit: Unit,
   friction: readonly string[],
   train: Train = unit.deck.train,
 ): Behaviour {
-  const { state, ratio } = settle(train, friction).solution;
+  const { state, ratio } = solutionOf(train, friction);
   if (state === 'free') return { does: 'no-drive' };
   return ratio
     ? { does: 'drives', ratio, range: rangeAt(unit, ratio, friction) }

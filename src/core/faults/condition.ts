@@ -2,7 +2,7 @@
 import { type Element, elementOf, type Train } from '../gears/train.ts';
 import type { Deck } from '../unit/deck.ts';
 import type { Unit } from '../unit/unit.ts';
-import type { Fault } from './fault.ts';
+import { type Fault, faultId } from './fault.ts';
 import { type FaultRow, pressuresWith } from './pressure.ts';
 
 export interface Condition {
@@ -26,15 +26,26 @@ function checkParts({ train, solenoids = [], sensors = [], electrical }: Deck, f
     throw new Error(`${fault.percent} percent is no low pressure`);
 }
 
-/** The train with the fault in it. */
+const changed = new WeakMap<Train, Map<string, Train>>();
+
+/** The train with the fault in it; the same one each time, so that what is solved of it can be kept. */
 export function trainWith(train: Train, fault: Fault | null): Train {
+  if (!fault) return train;
+  const known = changed.get(train) ?? new Map<string, Train>();
+  changed.set(train, known);
+  const made = known.get(faultId(fault)) ?? changedBy(train, fault);
+  known.set(faultId(fault), made);
+  return made;
+}
+
+function changedBy(train: Train, fault: Fault): Train {
   const change = (id: string, made: (element: Element) => Element[]): Train => {
     const found = elementOf(train, id);
     return found.kind === 'one-way'
       ? { ...train, elements: train.elements.flatMap((other) => (other === found ? made(other) : [other])) }
       : train;
   };
-  switch (fault?.kind) {
+  switch (fault.kind) {
     case 'element-fails':
       return change(fault.element, () => []);
     case 'element-stuck':
