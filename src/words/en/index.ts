@@ -19,6 +19,7 @@ import { OIL } from './oil.ts';
 import { ONE_WAYS } from './one-ways.ts';
 import { ORIENTATION } from './orientation.ts';
 import { PART_DRAWINGS } from './part-drawings.ts';
+import { PROCEDURE } from './procedure.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SAFETY } from './safety.ts';
 import { SCREENS } from './screens.ts';
@@ -28,6 +29,7 @@ import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
 import { STACKS } from './stacks.ts';
 import { STORAGE } from './storage.ts';
+import { TABLES } from './tables.ts';
 import { TORQUE } from './torque.ts';
 
 export const EN: Readonly<Record<string, string>> = {
@@ -51,6 +53,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...ORIENTATION,
   ...MEASURING,
   ...PART_DRAWINGS,
+  ...PROCEDURE,
   ...RULE_WORDS,
   ...SAFETY,
   ...SCREENS,
@@ -60,5 +63,6 @@ export const EN: Readonly<Record<string, string>> = {
   ...SOLENOIDS,
   ...STACKS,
   ...STORAGE,
+  ...TABLES,
   ...TORQUE,
 };
