@@ -8,9 +8,9 @@ export const ONE_WAYS = {
   'manual-range.yes': 'yes',
   'manual-range.no': 'no',
   'manual-range.row':
-    '{firm} has {extraCount, plural, =0 {nothing} other {{extra}}} on that {free} has not{sparedCount, plural, =0 {} other {, and does without {spared}}}.',
+    'Range {firm} has {extraCount, plural, =0 {nothing} other {{extra}}} on that {free} has not{sparedCount, plural, =0 {} other {, and does without {spared}}}.',
   'manual-range.reason':
-    'In {free} the load is held by {oneWays}. A one-way lets go when the output pushes back, so {free} freewheels and {firm}, held by friction elements, brakes the engine.',
+    'In range {free} the load is held by {oneWays}. A one-way lets go when the output pushes back, so range {free} freewheels, and range {firm}, held by friction elements, brakes the engine.',
 
   'family.one-way-acts': 'When a one-way holds',
   'one-way-acts.prompt':

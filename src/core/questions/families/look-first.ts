@@ -141,7 +141,11 @@ export const lookFirst: Family = {
           say(on ? 'look-first.on' : 'look-first.off', { element: thing('element', element) }),
         ),
       }),
-      drawing: { kind: 'chart', litColumns: known.map(({ element }) => element) },
+      drawing: {
+        kind: 'chart',
+        rows: unit.ranges.map(({ id }) => id),
+        litColumns: known.map(({ element }) => element),
+      },
       space: {
         form: 'set',
         options: elementOptions(unit).filter(({ id }) => splits.some(({ element }) => element === id)),

@@ -137,7 +137,7 @@ export const shiftKind: Family = {
       facts: [fact],
       uses: [...trainRefs(unit.deck), ...ranges.map((range) => range.ref)],
       prompt: say('shift-kind.prompt'),
-      drawing: { kind: 'chart' },
+      drawing: { kind: 'chart', rows: unit.ranges.map(({ id }) => id) },
       space: {
         form: 'pair',
         left: drawn.map(({ shift }) => ({

@@ -4,7 +4,8 @@ import { makeDecimal, type Rational } from '../../rational.ts';
 import type { Range, Unit } from '../../unit/unit.ts';
 import { type Phrase, say, thing } from '../phrase.ts';
 import { floatSpeeds } from '../second-route.ts';
-import { reckonableRanges, together } from './gear-parts.ts';
+import { elementNames } from './chart-parts.ts';
+import { reckonableRanges } from './gear-parts.ts';
 import { perUnit } from './per-unit.ts';
 
 export interface Carried {
@@ -46,13 +47,16 @@ export function torqueByWork(train: Train, applied: readonly string[], element: 
 
 export const torqueText = (torque: Rational): string => makeDecimal(torque, 1).replace('-', '−');
 
-/** "B1 in range 4 (B1 + C1)" */
-export const carriedInWords = ({ element, range }: Carried): Phrase =>
-  say('torque.carried', {
+/** "B1 in range 4, with C1" */
+export function carriedInWords({ element, range }: Carried): Phrase {
+  const others = range.applied.filter((id) => id !== element);
+  return say('torque.carried', {
     element: thing('element', element),
     range: thing('range', range.id),
-    elements: together(range.applied),
+    count: others.length,
+    others: elementNames(others),
   });
+}
 
 /** How each gearset that carries torque shares it, and what keeps the element's own shaft in balance. */
 export function balanceInWords(unit: Unit, { element, range }: Carried, inputNm: Rational): Phrase[] {
