@@ -14,7 +14,7 @@ const DEFAULT_DAYS = 21;
 const LEAST_DAYS_AHEAD = 7;
 
 /** After class, days over which facts still unseen are spread. */
-const UNSEEN_DAYS_AFTER_CLASS = 14;
+export const UNSEEN_DAYS_AFTER_CLASS = 14;
 
 /** After class, recall at which a fact is asked again. */
 export const KEEP_ALIVE_RECALL = 0.9;

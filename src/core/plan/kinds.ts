@@ -6,12 +6,17 @@
 import type { PlanFact } from './problem.ts';
 import type { Kind } from './programme.ts';
 
-/** Programmes for each wish of right days, at most; and the least step between them, in the logarithm of cost. */
+/** Programmes at most, and the least step between them, in the logarithm of cost. */
 const MOST_STEPS = 7;
+/** The same for facts with right days, whose programmes are as many times larger. */
+const MOST_LAYERED_STEPS = 3;
 const LEAST_STEP = 0.45;
 
-/** What right days are worth, in facts: enough to come before anything else, unless it cannot be done. */
-export const RIGHT_DAYS_BONUS = 2;
+/**
+ * What right days are worth, in facts recalled: one more. Where there is time they are then reached nearly always;
+ * where there is not, a higher price would leave most other facts unasked (docs/spec/plan.md, the table at P13).
+ */
+export const RIGHT_DAYS_BONUS = 1;
 
 /** Between a kind and the next one, `part` of the way. */
 export interface KindPlace {
@@ -29,11 +34,11 @@ const wantedOf = (fact: PlanFact) => fact.rightDays?.wanted ?? 0;
 const costOf = (fact: PlanFact) => (0.75 * fact.rightSeconds + 0.25 * fact.wrongSeconds) / fact.weight;
 
 /** Costs that get a programme: all of them, or even steps of their logarithm. */
-function stepsOf(costs: readonly number[]): number[] {
+function stepsOf(costs: readonly number[], most: number): number[] {
   const distinct = [...new Set(costs)].sort((a, b) => a - b);
-  if (distinct.length <= MOST_STEPS) return distinct;
+  if (distinct.length <= most) return distinct;
   const [low, high] = [distinct[0]!, distinct.at(-1)!];
-  const gaps = Math.min(MOST_STEPS - 1, Math.max(1, Math.ceil(Math.log(high / low) / LEAST_STEP)));
+  const gaps = Math.min(most - 1, Math.max(1, Math.ceil(Math.log(high / low) / LEAST_STEP)));
   return Array.from({ length: gaps + 1 }, (_, i) => (i === gaps ? high : low * (high / low) ** (i / gaps)));
 }
 
@@ -42,7 +47,11 @@ export function sortKinds(facts: readonly PlanFact[]): Kinds {
   const places: KindPlace[] = facts.map(() => ({ kind: 0, part: 0 }));
   for (const wanted of new Set(facts.map(wantedOf))) {
     const own = [...facts.keys()].filter((place) => wantedOf(facts[place]!) === wanted);
-    const steps = stepsOf(own.map((place) => costOf(facts[place]!)));
+    const most = wanted > 0 ? MOST_LAYERED_STEPS : MOST_STEPS;
+    const steps = stepsOf(
+      own.map((place) => costOf(facts[place]!)),
+      most,
+    );
     const first = kinds.length;
     // How much longer a wrong answer takes is taken as alike for all, but where each cost is kept exactly.
     const ratioOf = (of: readonly number[]) => {

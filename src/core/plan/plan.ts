@@ -8,8 +8,9 @@ import { randomFrom, seedOf } from '../random.ts';
 import { calendarOf, MOST_BOUND_DAYS } from './calendar.ts';
 import { drawToday } from './draw.ts';
 import { type GridSize, PLANNING } from './grid.ts';
+import { solvePrices } from './prices.ts';
 import { boundAt, type PlanFact, type Problem, problemOf } from './problem.ts';
-import { type PlanRequest, pricesOn, solve } from './solve.ts';
+import { type PlanRequest, pricesOn, type Solved, solve } from './solve.ts';
 
 export interface PlannedFact {
   readonly fact: FactId;
@@ -47,29 +48,36 @@ function leftOutOf(facts: readonly PlanFact[], problem: Problem, touched: Float6
   return out.sort((a, b) => b.weight - a.weight || facts.indexOf(a) - facts.indexOf(b));
 }
 
+/** Evaluations to find prices for recall alone, from those of a plan that has other wishes as well. */
+const BARE_EFFORT = { cold: 0, warm: 14 };
+
 /** The bound at the plan's prices: of recall alone, and with every practice day by itself. */
-function boundOf(
-  request: PlanRequest,
-  problem: Problem,
-  prices: ReadonlyMap<number, number>,
-  size: GridSize,
-): number {
-  const { w, today, classDay, facts, practice } = request;
-  const bonus = facts.some(({ rightDays }) => rightDays);
+function boundOf(request: PlanRequest, { problem, pricesByDay }: Solved, size: GridSize): number {
+  const { w, today, classDay, practice } = request;
+  if (pricesByDay.size === 0) return boundAt(problem, new Float64Array(0), 0);
+  const wishes = request.facts.some(({ rightDays }) => rightDays);
+  const facts = wishes ? withoutRightDays(request.facts) : request.facts;
+  let prices = pricesByDay;
+  if (wishes) {
+    const bare = problemOf(w, facts, calendarOf(practice, today, classDay), today, size);
+    const found = solvePrices(bare, Float64Array.from(prices.values()), BARE_EFFORT);
+    prices = new Map([...prices.keys()].map((day, u) => [day, found[u]!]));
+  }
   const calendar = calendarOf(practice, today, classDay, MOST_BOUND_DAYS);
   const whole = calendar.days.length === problem.calendar.days.length;
-  const bare = bonus || !whole ? problemOf(w, withoutRightDays(facts), calendar, today, size) : problem;
+  const all = whole && !wishes ? problem : problemOf(w, facts, calendar, today, size);
   const days = calendar.days.map((offset) => today + offset);
-  return boundAt(bare, prices.size > 0 ? pricesOn(prices, days) : new Float64Array(0), 0);
+  return Math.min(problem.weight, boundAt(all, pricesOn(prices, days), 0));
 }
 
 /** The plan for today. Without a practice day left, nothing is drawn and the forecast is what stays by itself. */
 export function planToday(request: PlanRequest, size: GridSize = PLANNING): Plan {
   const { today, facts } = request;
-  const { problem, prices, pricesByDay, width, outcome } = solve(request, size);
-  const { flow, touched } = outcome;
+  const solved = solve(request, size);
+  const { problem, prices, pricesByDay, width } = solved;
+  const { flow, touched } = solved.outcome;
   const share = (amount: number) => (problem.weight > 0 ? amount / problem.weight : 0);
-  const bound = share(boundOf(request, problem, pricesByDay, size));
+  const bound = share(boundOf(request, solved, size));
   const random = randomFrom(seedOf('plan', request.seed, today));
   const draw =
     problem.calendar.days[0] === 0
