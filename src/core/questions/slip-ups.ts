@@ -25,6 +25,7 @@ export const SLIP_UPS = {
   'held-through-counted': 'counts an element that stays on as changing',
   'applied-only': 'counts only what comes on',
   'steps-added': 'adds up the shifts in between',
+  'last-step-only': 'sees only the last range before the new one',
   'first-step-only': 'sees only the first step on the way',
   'every-shift-timed': 'takes every shift for a timed exchange',
   'catching-means-letting-go': 'takes a one-way that catches for one that lets go',
@@ -35,7 +36,6 @@ export const SLIP_UPS = {
   'one-way-always-holds': 'goes by how a one-way is fitted, not by the load',
   'holds-whenever-driven': 'takes a one-way to hold in every range the engine pulls in',
   'drive-coast-swapped': 'takes coast for drive',
-  'last-step-only': 'sees only the last range before the new one',
   'pair-from-chart': 'takes elements that a range drives on',
   'extra-element-harmless': 'takes one element more in a range for harmless',
   'uncharted-tied-up': 'takes every combination that no range uses for a tie-up',
@@ -252,5 +252,17 @@ export const SLIP_UPS = {
   'both-edges': 'counts two pulses for each tooth',
   'teeth-left-out': 'leaves the teeth out',
   'other-wheel': 'takes the teeth of the other sensor’s wheel',
+  // pressure
+  'spring-left-out': 'leaves the return spring out',
+  'spring-added': 'adds the return spring',
+  'spring-taken-off': 'takes the return spring off what is needed',
+  'inner-left-out': 'reckons the piston as a full disc',
+  'diameter-for-radius': 'takes a diameter for a radius',
+  'widths-subtracted-first': 'squares the difference of the diameters',
+  'thousand-off': 'is a thousand times off',
+  'one-face-per-friction': 'counts one face for each friction',
+  'one-friction-counted': 'counts one friction',
+  'outer-radius-taken': 'takes the outer edge of the lining',
+  'fault-left-out': 'answers as if nothing were wrong',
 } as const;
 export type SlipUp = keyof typeof SLIP_UPS;

@@ -42,7 +42,17 @@ describe('copied-rows, off published charts (tests/published names their sources
     for (const { answers } of about) expect(answers[0].form === 'pair' && answers[0].pairs[range]).toBe(mark);
   });
 
-  test('a row that drives although a cell is wrong, or that another cell makes another range, is named', () => {
+  test('a row that drives at another ratio is not right for that', () => {
+    // 2 of the four-range Ravigneaux without B1: F2 holds the carrier and C1 alone drives as 1
+    const question = questionsOn('ravigneaux-4-a', '2').find((asked) => copiesIn(asked).get('2') === 'C1')!;
+    const [right] = question.answers;
+    const pairs = right.form === 'pair' ? right.pairs : {};
+    expect(pairs['2']).toBe('B1');
+    const verdict = judge(question, { form: 'pair', pairs: { ...pairs, 2: 'as-copied' } });
+    expect(verdict.slipUps).toContain('driving-means-right');
+  });
+
+  test('a wrong row taken for right names its range, and one that becomes another range is known', () => {
     // 3 with B24 too is tied up; UD + OD + B24 less UD is 4, less OD is 2
     const question = questionsOn('four-range-two-crossed-sets', '3').find(
       (asked) => copiesIn(asked).get('3') === 'UD + OD + B24',

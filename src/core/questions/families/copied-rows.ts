@@ -3,6 +3,7 @@
  * cell, in each row? From memory of the rows, or from the teeth: with the right cell put right, and no other,
  * the row drives at its ratio.
  */
+import { behaviourOf, commandedIn } from '../../faults/behaviour.ts';
 import { solveSpeeds } from '../../gears/solve.ts';
 import type { Random } from '../../random.ts';
 import { type Range, trainRefs, type Unit } from '../../unit/unit.ts';
@@ -82,7 +83,9 @@ function luresFor(unit: Unit, copies: readonly Copy[]): Lure[] {
     });
   return [
     {
-      answer: told((copy) => (solveSpeeds(train, copy.copied).ratio ? null : copy.wrong)),
+      answer: told(({ copied, wrong }) =>
+        behaviourOf(unit, commandedIn(train, copied)).does === 'drives' ? null : wrong,
+      ),
       slipUp: 'driving-means-right',
     },
     {
