@@ -20,6 +20,7 @@ import { ONE_WAYS } from './one-ways.ts';
 import { ORIENTATION } from './orientation.ts';
 import { PART_DRAWINGS } from './part-drawings.ts';
 import { PROCEDURE } from './procedure.ts';
+import { PRESSURE } from './pressure.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SAFETY } from './safety.ts';
 import { SCREENS } from './screens.ts';
@@ -54,6 +55,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...MEASURING,
   ...PART_DRAWINGS,
   ...PROCEDURE,
+  ...PRESSURE,
   ...RULE_WORDS,
   ...SAFETY,
   ...SCREENS,

@@ -20,6 +20,7 @@ import { oneWayActs } from './one-way-acts.ts';
 import { ORIENTATION } from './orientation/index.ts';
 import { outputSpeed } from './output-speed.ts';
 import { polarityEvidence } from './polarity-evidence.ts';
+import { PRESSURE } from './pressure/index.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -82,6 +83,7 @@ export const FAMILIES: readonly Family[] = [
   ...PACKS,
   ...MEASURING,
   ...ELECTRICAL,
+  ...PRESSURE,
   ...ABOUT_CODES,
   ...ABOUT_SAFETY,
 ];

@@ -1,5 +1,5 @@
 /** Questions answered with a number: how near is near enough, and wrong numbers far enough off to tell apart. */
-import { parseRational, type Rational } from '../../rational.ts';
+import { makeDecimal, parseRational, type Rational, rational } from '../../rational.ts';
 import type { Answer, FactId, Lure } from '../question.ts';
 import type { SlipUp } from '../slip-ups.ts';
 
@@ -16,6 +16,12 @@ export function numberLures(
   return wrong
     .filter(({ value }) => value.sub(answer).abs().gt(apart))
     .map(({ slipUp, value }) => ({ answer: numberAnswer(value), slipUp, fact }));
+}
+
+/** A share of a value as a tolerance, up to a whole step of the last place: a rounded answer is always right. */
+export function shareOf(value: Rational, share: Rational, decimals: number): string {
+  const last = rational(1n, 10n ** BigInt(decimals));
+  return makeDecimal(value.abs().mul(share).div(last).ceil().mul(last), decimals);
 }
 
 /** The number a person gave, for checking by the second route. */

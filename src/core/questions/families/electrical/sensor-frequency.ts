@@ -6,8 +6,7 @@ import type { Unit } from '../../../unit/unit.ts';
 import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures } from '../number-parts.ts';
-import { shareOf } from './winding-parts.ts';
+import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
 
 const HERTZ_FACT = 'skill:sensor-frequency';
 const RPM_FACT = 'skill:sensor-speed';

@@ -4,8 +4,8 @@ import { makeDecimal, type Rational, rational } from '../../../rational.ts';
 import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures } from '../number-parts.ts';
-import { askedWindings, ohmsIn, ohmsText, shareOf } from './winding-parts.ts';
+import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { askedWindings, ohmsIn, ohmsText } from './winding-parts.ts';
 
 const FULL_FACT = 'skill:solenoid-current';
 const MEAN_FACT = 'skill:mean-current';

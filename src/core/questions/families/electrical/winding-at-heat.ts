@@ -5,8 +5,8 @@ import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
 import { decimalText } from '../gear-parts.ts';
-import { floatOf, numberAnswer, numberLures } from '../number-parts.ts';
-import { askedWindings, ohmsIn, ohmsText, shareOf, toTenths } from './winding-parts.ts';
+import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { askedWindings, ohmsIn, ohmsText, toTenths } from './winding-parts.ts';
 
 const WARM_FACT = 'skill:winding-heat';
 const BACK_FACT = 'skill:winding-at-20';

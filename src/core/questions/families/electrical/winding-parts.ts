@@ -45,9 +45,3 @@ export function ohmsText(ohms: Rational): string {
   const short = makeDecimal(ohms, 1);
   return parseRational(short)!.equals(ohms) ? short : makeDecimal(ohms, 2);
 }
-
-/** A share of a value, up to whole steps of the last place: "0.04". */
-export function shareOf(value: Rational, share: Rational, decimals: number): string {
-  const last = rational(1n, 10n ** BigInt(decimals));
-  return makeDecimal(value.mul(share).div(last).ceil().mul(last), decimals);
-}

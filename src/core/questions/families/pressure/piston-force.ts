@@ -1,0 +1,98 @@
+/** Pressure on a ring-shaped piston against its spring: how hard does it press the plates? */
+import { pistonForceN } from '../../../capacity/piston.ts';
+import { PI } from '../../../inexact.ts';
+import { makeDecimal, type Rational, rational } from '../../../rational.ts';
+import { exactIn } from '../../../unit/record.ts';
+import { say } from '../../phrase.ts';
+import type { Family } from '../../question.ts';
+import type { SlipUp } from '../../slip-ups.ts';
+import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import {
+  areaInWords,
+  askedCapacities,
+  drawPressure,
+  FORCE_DECIMALS,
+  floatFigures,
+  fullDisc,
+  inUnit,
+  noSpring,
+  partsInWords,
+  pressureText,
+} from './capacity-parts.ts';
+
+const FACT = 'skill:piston-force';
+const SHARE = rational(1, 100);
+
+export const pistonForce: Family = {
+  id: 'piston-force',
+  level: 'apply',
+  form: 'number',
+  facts: (unit) => (askedCapacities(unit).length > 0 ? [FACT] : []),
+  pose(unit, fact, random) {
+    const among = askedCapacities(unit);
+    if (fact !== FACT || among.length === 0) return undefined;
+    const asked = random.pick(among);
+    const { capacity, piston, uses } = asked;
+    const gauge = drawPressure(capacity, random);
+    const kpa = inUnit(gauge, capacity.pressure.unit, 'kPa');
+    const { unit: forceUnit } = capacity.spring;
+    const force = (of: typeof piston): Rational | undefined => {
+      const newtons = pistonForceN(of, kpa);
+      return newtons.ok ? inUnit(newtons.value, 'N', forceUnit) : undefined;
+    };
+    const value = force(piston);
+    if (!value || value.lte(0n)) return undefined;
+    const spring = exactIn(capacity.spring, forceUnit);
+    const open = force(noSpring(asked));
+    const [outer, inner] = [capacity.piston.outer, capacity.piston.inner].map((width) =>
+      width ? exactIn(width, 'mm') : rational(0),
+    ) as [Rational, Rational];
+    const bySides = PI.div(4n).mul(outer.sub(inner).mul(outer.sub(inner)));
+    const wrong: { slipUp: SlipUp; value: Rational | undefined }[] = [
+      { slipUp: 'spring-left-out', value: open },
+      { slipUp: 'spring-added', value: open?.add(spring) },
+      { slipUp: 'inner-left-out', value: force(fullDisc(asked)) },
+      { slipUp: 'diameter-for-radius', value: force({ ...piston, areaMm2: piston.areaMm2.mul(4n) }) },
+      { slipUp: 'widths-subtracted-first', value: force({ ...piston, areaMm2: bySides }) },
+      { slipUp: 'thousand-off', value: value.mul(1000n) },
+      { slipUp: 'thousand-off', value: value.div(1000n) },
+    ];
+    const decimals = FORCE_DECIMALS[forceUnit];
+    const tolerance = shareOf(value, SHARE, decimals);
+    const given = {
+      ...partsInWords(asked),
+      gauge: pressureText(gauge, capacity.pressure.unit),
+      gaugeUnit: capacity.pressure.unit,
+    };
+    return {
+      facts: [FACT],
+      uses,
+      prompt: say('piston-force.prompt', { ...given, unit: forceUnit, tolerance }),
+      space: { form: 'number', unit: forceUnit, tolerance, signed: false, decimals },
+      answers: [numberAnswer(value)],
+      lures: numberLures(
+        value,
+        tolerance,
+        FACT,
+        wrong.flatMap((one) => (one.value?.gt(0n) ? [{ slipUp: one.slipUp, value: one.value }] : [])),
+      ),
+      explanation: {
+        row: areaInWords(asked),
+        reason: say('piston-force.reason', {
+          open: makeDecimal(open!, decimals),
+          spring: makeDecimal(spring, decimals),
+          force: makeDecimal(value, decimals),
+          unit: forceUnit,
+        }),
+        more: [say(`pressure.units-${capacity.piston.outer.unit}`)],
+      },
+      isRight: (answer) => {
+        const said = floatOf(answer);
+        const { areaMm2, springN } = floatFigures(capacity);
+        const newtons = (kpa.valueOf() * areaMm2) / 1000 - springN;
+        const really = inUnit(rational(Math.round(newtons * 1e6), 1_000_000), 'N', forceUnit).valueOf();
+        return said !== null && Math.abs(said - really) <= Number(tolerance) + really * 1e-5;
+      },
+    };
+  },
+};
