@@ -4,11 +4,12 @@
  */
 import { Bench } from 'tinybench';
 import { group } from './group.bench.ts';
+import { plan } from './plan.bench.ts';
 import { solver } from './solver.bench.ts';
 import type { Suite } from './suite.ts';
 import { transfer } from './transfer.bench.ts';
 
-const SUITES: readonly Suite[] = [...solver, ...group, ...transfer];
+const SUITES: readonly Suite[] = [...plan, ...solver, ...group, ...transfer];
 
 interface Line {
   readonly name: string;

@@ -1,5 +1,5 @@
 /**
- * Plans a drill: takes facts from the agenda while they fit the minutes, picks a family and a seed for each
+ * Plans a drill: takes facts from the agenda, or from a plan, while they fit the minutes, picks a family and a seed for each
  * that surely ask, and puts them in order. Pure: the same request gives the same drill. A chart that is new
  * starts with a short block of reading questions; after it the families are mixed, so that the way to answer
  * has to be found each time. docs/spec/memory.md M18 to M26.
@@ -7,7 +7,7 @@
 import { ask } from '../questions/ask.ts';
 import { rankOf } from '../questions/facts.ts';
 import { FAMILIES } from '../questions/families/index.ts';
-import type { Family } from '../questions/question.ts';
+import type { FactId, Family } from '../questions/question.ts';
 import { type Random, randomFrom, seedOf } from '../random.ts';
 import type { Unit } from '../unit/unit.ts';
 import { type AgendaRequest, agendaOf, type Wanted } from './agenda.ts';
@@ -22,6 +22,8 @@ export interface DrillRequest extends AgendaRequest {
   /** Own answering times (`paceOf`). */
   readonly secondsPerForm?: SecondsPerForm;
   readonly families?: readonly Family[];
+  /** Facts in the order a plan to the class date wants them (core/plan); the agenda's rule where there is none. */
+  readonly order?: readonly FactId[];
 }
 
 /** Added to guess rates before they are weighed, so that none wins outright. */
@@ -81,13 +83,22 @@ function pickWeighted<T extends { readonly weight: number }>(random: Random, cho
   return choices.at(-1)!;
 }
 
+function wantedOf(request: DrillRequest): Wanted[] {
+  if (!request.order) return agendaOf(request);
+  const known = new Map(request.facts.map((fact) => [fact.id, fact]));
+  return request.order.flatMap((id) => {
+    const fact = known.get(id);
+    return fact ? [{ fact, memory: request.memory.get(id) }] : [];
+  });
+}
+
 /** Takes from the agenda what fits the minutes, a second try for each expected miss included. */
 function choose(request: DrillRequest): Chosen[] {
   const chosen: Chosen[] = [];
   const used = new Map<string, number>();
   let left = request.minutes * 60;
   const least = secondsFor('one', request.secondsPerForm);
-  for (const wanted of agendaOf(request)) {
+  for (const wanted of wantedOf(request)) {
     if (left < least && chosen.length > 0) break;
     const found = chooseFamily(request, wanted, used);
     if (!found) continue;

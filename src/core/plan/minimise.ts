@@ -46,17 +46,18 @@ function direction(gradient: Float64Array, pairs: readonly Pair[]): Float64Array
   return d;
 }
 
-/** The best point found with at most `evaluations` calls; it stops early where the gradient vanishes. */
+/** The best point found with at most `evaluations` calls; it stops early where the gradient vanishes or is `enough`. */
 export function minimise(
   at: (x: Float64Array) => Point,
   start: Float64Array,
   evaluations: number,
+  enough: (gradient: Float64Array, x: Float64Array) => boolean = () => false,
 ): Float64Array {
   let x = start;
   let here = at(x);
   let used = 1;
   const pairs: Pair[] = [];
-  while (used < evaluations) {
+  while (used < evaluations && !enough(here.gradient, x)) {
     const d = direction(here.gradient, pairs);
     const slope = dot(d, here.gradient);
     const longest = d.reduce((most, step) => Math.max(most, Math.abs(step)), 0);

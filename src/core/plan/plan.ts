@@ -49,7 +49,7 @@ function leftOutOf(facts: readonly PlanFact[], problem: Problem, touched: Float6
 }
 
 /** Evaluations to find prices for recall alone, from those of a plan that has other wishes as well. */
-const BARE_EFFORT = { cold: 0, warm: 14 };
+const BARE_EFFORT = { first: 0, last: 14 };
 
 /** The bound at the plan's prices: of recall alone, and with every practice day by itself. */
 function boundOf(request: PlanRequest, { problem, pricesByDay }: Solved, size: GridSize): number {

@@ -7,23 +7,23 @@ import { minimise } from './minimise.ts';
 import { evaluate, type Problem } from './problem.ts';
 
 /** Rounding-off as a share of what an ask costs at the middle day's price, and its least, in facts. */
-const RELATIVE_WIDTH = 0.03;
+const RELATIVE_WIDTH = 0.012;
 const LEAST_WIDTH = 1e-4;
 
 /** Rounding-off while the prices are still unknown, in facts. */
 const FIRST_WIDTHS = [0.02, 0.005];
 const LEAST_PRICE = 1e-9;
 
+/** Seconds wanted may miss the seconds there are by this share, each day weighed by its price. */
+const TOLERANCE = 0.01;
+
+/** Evaluations at most: at each of the first widths, when no prices are given, and at the final width. */
 export interface Effort {
-  /** Evaluations at each of the first widths, when no prices are given. */
-  readonly cold: number;
-  /** Evaluations at the final width. */
-  readonly warm: number;
+  readonly first: number;
+  readonly last: number;
 }
 
-/** Enough evaluations; the nearer the class, the less one costs and the more it depends on. */
-const MANY_DAYS = 30;
-export const usualEffort = (days: number): Effort => ({ cold: 40, warm: days > MANY_DAYS ? 12 : 20 });
+export const USUAL_EFFORT: Effort = { first: 40, last: 40 };
 
 const meanCost = ({ asks }: Problem): number => {
   let [sum, count] = [0, 0];
@@ -40,7 +40,13 @@ export function widthAt(problem: Problem, prices: Float64Array): number {
   return Math.min(FIRST_WIDTHS[0]!, Math.max(LEAST_WIDTH, RELATIVE_WIDTH * middle * meanCost(problem)));
 }
 
-function improve(problem: Problem, prices: Float64Array, width: number, evaluations: number): Float64Array {
+function improve(
+  problem: Problem,
+  prices: Float64Array,
+  width: number,
+  evaluations: number,
+  tolerance: number,
+): Float64Array {
   const { seconds, attendance } = problem.calendar;
   const scale = 1 / Math.max(problem.weight, 1e-12);
   const at = (logs: Float64Array) => {
@@ -51,29 +57,38 @@ function improve(problem: Problem, prices: Float64Array, width: number, evaluati
       gradient: tried.map((price, u) => price * attendance[u]! * (seconds[u]! - flow.seconds[u]!) * scale),
     };
   };
+  const enough = (gradient: Float64Array, logs: Float64Array) => {
+    let [missed, total] = [0, 0];
+    for (const [u, slope] of gradient.entries()) {
+      missed += Math.abs(slope);
+      total += Math.exp(logs[u]!) * attendance[u]! * seconds[u]! * scale;
+    }
+    return missed < tolerance * total;
+  };
   const logs = prices.map((price) => Math.log(Math.max(price, LEAST_PRICE)));
-  return minimise(at, logs, evaluations).map((log) => Math.max(LEAST_PRICE, Math.exp(log)));
+  return minimise(at, logs, evaluations, enough).map((log) => Math.max(LEAST_PRICE, Math.exp(log)));
 }
 
 /** Prices per second for the practice days, from `start` when a solved neighbour is known. */
 export function solvePrices(
   problem: Problem,
   start: Float64Array | null,
-  effort: Effort = usualEffort(problem.calendar.days.length),
+  { first, last }: Effort = USUAL_EFFORT,
 ): Float64Array {
   let prices = start;
   if (!prices) {
     prices = new Float64Array(problem.calendar.days.length).fill(0.03 / meanCost(problem));
-    for (const width of FIRST_WIDTHS) prices = improve(problem, prices, width, effort.cold);
-    prices = improve(problem, prices, widthAt(problem, prices), effort.cold);
+    for (const width of FIRST_WIDTHS) prices = improve(problem, prices, width, first, 5 * TOLERANCE);
   }
-  return improve(problem, prices, widthAt(problem, prices), effort.warm);
+  for (let step = 0; step < 2; step++)
+    prices = improve(problem, prices, widthAt(problem, prices), last, TOLERANCE);
+  return prices;
 }
 
 /** Prices for a bound that is shown: rounding-off goes down in steps until it no longer matters. */
 export function tightenPrices(problem: Problem, prices: Float64Array, evaluations: number): Float64Array {
   let tight = prices;
   for (let width = widthAt(problem, prices) / 3; width > 1e-5; width /= 3)
-    tight = improve(problem, tight, width, evaluations);
+    tight = improve(problem, tight, width, evaluations, TOLERANCE / 10);
   return tight;
 }

@@ -264,5 +264,15 @@ export const SLIP_UPS = {
   'one-friction-counted': 'counts one friction',
   'outer-radius-taken': 'takes the outer edge of the lining',
   'fault-left-out': 'answers as if nothing were wrong',
+  // faults told apart
+  'first-cause-enough': 'stops at the first cause that fits',
+  'how-it-fails-left-out': 'goes by which ranges are lost, not by what they do',
+  'sound-ranges-left-out': 'goes by the ranges that are lost and leaves out those that work',
+  'one-range-enough': 'goes by the first range that is lost',
+  'either-complaint-enough': 'takes what explains either complaint',
+  'one-complaint-only': 'goes by one of two complaints',
+  'kept-for-struck': 'names what is left for what is struck out',
+  'one-result-only': 'goes by one of two results',
+  'unproven-struck-out': 'strikes out what is merely not proved',
 } as const;
 export type SlipUp = keyof typeof SLIP_UPS;

@@ -12,6 +12,7 @@ import type { DeckPart, DeckSeat } from './seats.ts';
 import type { DeckSequence } from './sequences.ts';
 import type { DeckAlias, DeckCode, DeckFluid, DeckTorque, DeckWeight } from './service.ts';
 import type { DeckStack } from './stacks.ts';
+import type { DeckValveBody } from './valve-body.ts';
 
 export { type DeckCaution, HAZARDS, type Hazard } from './cautions.ts';
 export type { Named, Provenance } from './record.ts';
@@ -117,6 +118,8 @@ export interface Deck {
     readonly neutral?: readonly DeckRow[] | undefined;
   };
   readonly solenoids?: readonly DeckSolenoid[] | undefined;
+  /** Where the solenoids sit. */
+  readonly valveBody?: DeckValveBody | undefined;
   readonly lever?: DeckLever | undefined;
   readonly interlocks?: readonly DeckInterlock[] | undefined;
   readonly sensors?: readonly DeckSensor[] | undefined;

@@ -188,6 +188,9 @@ export function UnitScreen({ unit, say }: { unit: Unit; say: Say }) {
           </ul>
         </section>
       )}
+      <p>
+        <Link href="/preview">{say(phrase('preview.link'))}</Link>
+      </p>
     </Sheet>
   );
 }

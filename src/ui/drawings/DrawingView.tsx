@@ -1,26 +1,36 @@
 /** A question's drawing as a figure, with its title block at the foot. */
+import { connectorOf } from '../../core/questions/describe/harness.ts';
 import { lineShown, seatOf } from '../../core/questions/describe/seats.ts';
 import { stackOf } from '../../core/questions/describe/stack.ts';
+import { stepsShown } from '../../core/questions/describe/steps.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Drawing } from '../../core/questions/question.ts';
 import type { Provenance } from '../../core/unit/deck.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Say } from '../../words/words.ts';
 import { ApplyChart } from './ApplyChart.tsx';
+import { Circuit } from './Circuit.tsx';
+import { Connector } from './Connector.tsx';
 import { DepthGauge } from './DepthGauge.tsx';
 import { Dial } from './Dial.tsx';
 import './drawings.css';
 import './gauges.css';
+import { LimitsWindow } from './LimitsWindow.tsx';
 import { Micrometer } from './Micrometer.tsx';
+import './harness.css';
 import './parts.css';
+import './reckoning.css';
 import { Seat } from './Seat.tsx';
 import { ShaftLine } from './ShaftLine.tsx';
+import { Speeds } from './Speeds.tsx';
 import { Stack } from './Stack.tsx';
 import type { Tapped } from './Stage.tsx';
+import { Steps } from './Steps.tsx';
 import './stage.css';
 import { TableDrawing } from './TableDrawing.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { TrainDiagram } from './TrainDiagram.tsx';
+import { ValveBody } from './ValveBody.tsx';
 
 export type { Tapped } from './Stage.tsx';
 
@@ -49,7 +59,23 @@ function shownValues({ deck }: Unit, drawing: Drawing): readonly Provenance[] | 
       return [seatOf(deck, drawing.seat)];
     case 'shaft-line':
       return lineShown(deck, drawing).map((entry) => (entry.is === 'body' ? entry.body : entry.seat));
-    default:
+    case 'connector': {
+      const connector = connectorOf(deck, drawing.connector);
+      return [connector, ...connector.pins];
+    }
+    case 'circuit':
+      return (deck.electrical?.windings ?? []).filter(({ solenoid }) => solenoid === drawing.solenoid);
+    case 'valve-body':
+      return [...(deck.valveBody ? [deck.valveBody] : []), ...(deck.solenoids ?? [])];
+    case 'speeds':
+      return deck.train.gearsets;
+    case 'steps':
+      return stepsShown(deck, drawing).map(({ step }) => step);
+    case 'table':
+    case 'dial':
+    case 'micrometer':
+    case 'depth-gauge':
+    case 'window':
       return null;
   }
 }
@@ -74,26 +100,22 @@ function Inner({ drawing, unit, say, tapped }: Props) {
       return <Seat drawing={drawing} unit={unit} say={say} tapped={tapped} />;
     case 'shaft-line':
       return <ShaftLine drawing={drawing} unit={unit} say={say} tapped={tapped} />;
-    default:
-      return null;
+    case 'connector':
+      return <Connector drawing={drawing} unit={unit} say={say} tapped={tapped} />;
+    case 'circuit':
+      return <Circuit drawing={drawing} say={say} />;
+    case 'valve-body':
+      return <ValveBody drawing={drawing} unit={unit} say={say} tapped={tapped} />;
+    case 'window':
+      return <LimitsWindow drawing={drawing} say={say} />;
+    case 'speeds':
+      return <Speeds drawing={drawing} unit={unit} say={say} />;
+    case 'steps':
+      return <Steps drawing={drawing} unit={unit} say={say} />;
   }
 }
 
-/** Kinds that have a drawer here; of the others nothing is shown. */
-const DRAWN: ReadonlySet<Drawing['kind']> = new Set([
-  'chart',
-  'train',
-  'table',
-  'dial',
-  'micrometer',
-  'depth-gauge',
-  'stack',
-  'seat',
-  'shaft-line',
-]);
-
 export function DrawingView({ drawing, unit, say, tapped }: Props) {
-  if (!DRAWN.has(drawing.kind)) return null;
   return (
     <figure className={`dr-figure dr-figure-${drawing.kind}`}>
       <Inner drawing={drawing} unit={unit} say={say} tapped={tapped} />

@@ -21,4 +21,11 @@ export const EXCHANGE = {
     'A seal shows that a report is as one device made it, and whether two reports come from the same device. It does not show who held the device, nor that nobody helped.',
   'proof.other-device':
     'This report comes from another device than the one before. Ask whether there is a new phone.',
+  'qti.caution': 'Caution: {text}',
+  'qti.place': '{number}: {label}',
+  'qti.order': 'Put them in order. First: {first}. Last: {last}.',
+  'qti.number':
+    '{decimals, plural, =0 {Answer in whole numbers.} one {Answer with one decimal.} other {Answer with # decimals.}} Within {tolerance} counts as right.',
+  'qti.chart.range': 'Range',
+  'qti.chart.ratio': 'Ratio',
 } as const;

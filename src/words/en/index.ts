@@ -19,8 +19,8 @@ import { OIL } from './oil.ts';
 import { ONE_WAYS } from './one-ways.ts';
 import { ORIENTATION } from './orientation.ts';
 import { PART_DRAWINGS } from './part-drawings.ts';
-import { PROCEDURE } from './procedure.ts';
 import { PRESSURE } from './pressure.ts';
+import { PROCEDURE } from './procedure.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SAFETY } from './safety.ts';
 import { SCREENS } from './screens.ts';
@@ -30,6 +30,7 @@ import { SLIP_UP_WORDS } from './slip-ups.ts';
 import { SOLENOIDS } from './solenoids.ts';
 import { STACKS } from './stacks.ts';
 import { STORAGE } from './storage.ts';
+import { SUSPECTS } from './suspects.ts';
 import { TABLES } from './tables.ts';
 import { TORQUE } from './torque.ts';
 
@@ -66,5 +67,6 @@ export const EN: Readonly<Record<string, string>> = {
   ...STACKS,
   ...STORAGE,
   ...TABLES,
+  ...SUSPECTS,
   ...TORQUE,
 };

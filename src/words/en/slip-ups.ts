@@ -269,4 +269,15 @@ export const SLIP_UP_WORDS: Readonly<Record<`slip-up.${SlipUp}`, string>> = {
   'slip-up.one-friction-counted': 'All frictions hold together, not one.',
   'slip-up.outer-radius-taken': 'The friction acts at the middle of the lining, not at its edge.',
   'slip-up.fault-left-out': 'That is how it would be with nothing wrong.',
+  'slip-up.first-cause-enough': 'That one fits, but it is not the only one that does.',
+  'slip-up.how-it-fails-left-out': 'These lose the same ranges, but not all of them in the same way.',
+  'slip-up.sound-ranges-left-out':
+    'These explain what is lost. Some of them would also lose a range that works.',
+  'slip-up.one-range-enough': 'These explain the first lost range. The others count as well.',
+  'slip-up.either-complaint-enough':
+    'You took what explains either complaint. One cause has to explain both.',
+  'slip-up.one-complaint-only': 'These explain one of the two complaints.',
+  'slip-up.kept-for-struck': 'Those are the ones that still stand.',
+  'slip-up.one-result-only': 'You went by one result. The other strikes suspects out too.',
+  'slip-up.unproven-struck-out': 'One of these is not proved, but nothing speaks against it either.',
 };

@@ -253,3 +253,17 @@ describe.each([rich[0]!, rich.at(-1)!])('a course of 14 days on $unit.deck.id', 
     expect(sameStart.length).toBeLessThan(3);
   });
 });
+
+describe('P21 a drill in the order of a plan', () => {
+  test('asks the facts the plan names, from the front, and no others', () => {
+    const ids = demo!.facts.map((fact) => fact.id);
+    const order = randomFrom(3).shuffle(ids).slice(0, 12);
+    const asked = planDrill(request(demo!, { minutes: 4, order: [...order, 'gone:x/y'] })).map(
+      ({ fact }) => fact,
+    );
+    expect(asked.length).toBeGreaterThan(2);
+    expect([...asked].sort()).toEqual(order.filter((id) => asked.includes(id)).sort());
+    expect(asked).toContain(order[0]);
+    expect(planDrill(request(demo!, { order: [] }))).toEqual([]);
+  });
+});

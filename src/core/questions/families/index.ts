@@ -3,6 +3,7 @@ import type { Family } from '../question.ts';
 import { actualRange } from './actual-range.ts';
 import { ABOUT_CODES } from './codes/index.ts';
 import { copiedRows } from './copied-rows.ts';
+import { ABOUT_FAULTS } from './diagnosis/index.ts';
 import { ELECTRICAL } from './electrical/index.ts';
 import { elementCompany } from './element-company.ts';
 import { elementFails } from './element-fails.ts';
@@ -21,6 +22,7 @@ import { ORIENTATION } from './orientation/index.ts';
 import { outputSpeed } from './output-speed.ts';
 import { polarityEvidence } from './polarity-evidence.ts';
 import { PRESSURE } from './pressure/index.ts';
+import { WORK } from './procedure/index.ts';
 import { rangeElements } from './range-elements.ts';
 import { rangeFromElements } from './range-from-elements.ts';
 import { rangeSolenoids } from './range-solenoids.ts';
@@ -81,9 +83,11 @@ export const FAMILIES: readonly Family[] = [
   slipSpeed,
   ...ORIENTATION,
   ...PACKS,
+  ...WORK,
   ...MEASURING,
   ...ELECTRICAL,
   ...PRESSURE,
+  ...ABOUT_FAULTS,
   ...ABOUT_CODES,
   ...ABOUT_SAFETY,
 ];

@@ -1,0 +1,176 @@
+/**
+ * Put steps of the assembly in order, among them at least two that stripping turned round would get wrong. Every
+ * order that keeps the relations is right.
+ */
+import type { Random } from '../../../random.ts';
+import { assemblyOrder as nearReverse } from '../../../sequence/assembly.ts';
+import { comparable, mustPrecede } from '../../../sequence/precedence.ts';
+import type { DeckSequence } from '../../../unit/sequences.ts';
+import type { Unit } from '../../../unit/unit.ts';
+import { countRight } from '../../ask.ts';
+import { keeps } from '../../judge.ts';
+import { say } from '../../phrase.ts';
+import type { Accepts, Answer, AnswerSpace, FactId, Family, Lure } from '../../question.ts';
+import { distinctLures } from '../chart-parts.ts';
+import { perUnit } from '../per-unit.ts';
+import {
+  askableSteps,
+  assemblyWorks,
+  reasonLine,
+  stepRef,
+  stepText,
+  type Work,
+  workName,
+} from './work-parts.ts';
+
+const SIZE = 5;
+/** Right orders of the 120, at most: one in ten. */
+const MOST_RIGHT = 12;
+
+const factOf = ({ sequence }: Work): FactId => `sequence:${sequence.id}/assembly`;
+
+/** The stripping turned round; steps that only the assembly has come last. */
+const blindly = ({ sequence }: Work): string[] => [
+  ...sequence.steps.map(({ id }) => id).reverse(),
+  ...(sequence.assembly?.added ?? []).map(({ id }) => id),
+];
+
+/** As the sheet lists the stripping, added steps last. */
+const asStripped = ({ sequence }: Work): string[] => [
+  ...sequence.steps.map(({ id }) => id),
+  ...(sequence.assembly?.added ?? []).map(({ id }) => id),
+];
+
+/** Relations with a reason of their own that the blind reverse breaks. */
+function traps(unit: Unit, work: Work): [string, string][] {
+  const steps = askableSteps(unit, work);
+  const blind = blindly(work);
+  return steps.flatMap((later) =>
+    [...work.known.direct.get(later)!]
+      .filter((earlier) => steps.includes(earlier) && blind.indexOf(earlier) > blind.indexOf(later))
+      .map((earlier): [string, string] => [earlier, later]),
+  );
+}
+
+/** Relations among just these steps, also through others. */
+const acceptsOf = ({ known }: Work, ids: readonly string[]): Accepts => ({
+  rule: 'precedence',
+  pairs: ids.flatMap((later) =>
+    ids.filter((earlier) => mustPrecede(known, earlier, later)).map((earlier) => [earlier, later] as const),
+  ),
+});
+
+const spaceOf = (work: Work, ids: readonly string[]): AnswerSpace => ({
+  form: 'order',
+  items: ids.map((id) => ({ id, label: stepText(work, id) })),
+  first: say('step.first'),
+  last: say('step.last'),
+});
+
+const order = (ids: readonly string[]): Answer => ({ form: 'order', order: ids });
+
+/** Two steps of a trap and others that have a fixed place to one of them; undefined when too many orders are right. */
+function drawSteps(
+  unit: Unit,
+  work: Work,
+  trap: readonly [string, string],
+  random: Random,
+): string[] | undefined {
+  const near = askableSteps(unit, work).filter(
+    (id) => !trap.includes(id) && trap.some((own) => comparable(work.known, own, id)),
+  );
+  const drawn = [...trap, ...random.sample(near, SIZE - trap.length)];
+  if (drawn.length < SIZE) return undefined;
+  const right = countRight({
+    space: spaceOf(work, drawn),
+    answers: [order(drawn)],
+    accepts: acceptsOf(work, drawn),
+  });
+  return right <= MOST_RIGHT ? drawn : undefined;
+}
+
+const askable = perUnit((unit) => assemblyWorks(unit).filter((work) => traps(unit, work).length > 0));
+
+export const assemblyOrder: Family = {
+  id: 'assembly-order',
+  level: 'reason',
+  form: 'order',
+  facts: (unit) => askable(unit).map(factOf),
+  pose(unit, fact, random) {
+    const work = askable(unit).find((each) => factOf(each) === fact);
+    if (!work) return undefined;
+    const trap = random.pick(traps(unit, work));
+    const drawn = drawSteps(unit, work, trap, random);
+    if (!drawn) return undefined;
+    const { sequence, known } = work;
+    const chosen = (ids: readonly string[]) => ids.filter((id) => drawn.includes(id));
+    const right = chosen(
+      nearReverse(
+        known,
+        sequence.steps.map(({ id }) => id),
+      ),
+    );
+    const accepts = acceptsOf(work, drawn);
+    const wrong: [Lure['slipUp'], readonly string[]][] = [
+      ['blind-reverse', chosen(blindly(work))],
+      ['stripping-order-kept', chosen(asStripped(work))],
+      ...right
+        .slice(1)
+        .map((later, index): [Lure['slipUp'], readonly string[]] => [
+          'step-too-early',
+          right.toSpliced(index, 2, later, right[index]!),
+        ]),
+    ];
+    const direct = accepts.pairs.filter(([earlier, later]) => known.direct.get(later)!.has(earlier));
+    return {
+      facts: [fact],
+      uses: [`sequence:${sequence.id}`, ...drawn.map((id) => stepRef(work, id))],
+      prompt: say('assembly-order.prompt', { work: workName(work) }),
+      space: spaceOf(work, random.shuffle(drawn)),
+      answers: [order(right)],
+      accepts,
+      lures: distinctLures(
+        wrong
+          .filter(([, ids]) => !keeps(accepts, ids))
+          .map(([slipUp, ids]): Lure => ({ answer: order(ids), slipUp, fact })),
+      ),
+      explanation: {
+        row: say('assembly-order.row', {
+          steps: right.map((id) => say('step.quoted', { step: stepText(work, id) })),
+        }),
+        reason: reasonLine(work, ...trap),
+        more: direct.map(([earlier, later]) => reasonLine(work, earlier, later)),
+      },
+      isRight: (answer) =>
+        answer.form === 'order' &&
+        answer.order.every((id, place) =>
+          answer.order.slice(place + 1).every((later) => !rawAssemblyBefore(sequence, later, id)),
+        ),
+    };
+  },
+};
+
+/** Whether the recorded stripping and its exceptions put one step of the assembly before another. */
+function rawAssemblyBefore({ steps, assembly = {} }: DeckSequence, earlier: string, later: string): boolean {
+  const { added = [], lifted = [], imposed = [] } = assembly;
+  const isLifted = (before: string, after: string) =>
+    lifted.some((each) => each.earlier === before && each.later === after);
+  const follows = (id: string): string[] => [
+    // turned round: what was taken off to reach a step is put on after it
+    ...(steps.find((step) => step.id === id)?.after ?? [])
+      .map(({ step }) => step)
+      .filter((next) => !isLifted(id, next)),
+    ...added.filter(({ after = [] }) => after.some(({ step }) => step === id)).map((step) => step.id),
+    ...imposed.filter((each) => each.earlier === id).map((each) => each.later),
+  ];
+  const open = [earlier];
+  const met = new Set<string>();
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    if (met.has(id)) continue;
+    met.add(id);
+    const next = follows(id);
+    if (next.includes(later)) return true;
+    open.push(...next);
+  }
+  return false;
+}
