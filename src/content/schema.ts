@@ -13,6 +13,7 @@ import { part, seat } from './schema/seats.ts';
 import { sequence } from './schema/sequences.ts';
 import { alias, capacity, caution, code, fluid, tightening, weight } from './schema/service.ts';
 import { stack } from './schema/stacks.ts';
+import { valveBody } from './schema/valve-body.ts';
 import { z } from './zod.ts';
 
 /** The format this program reads and writes. */
@@ -209,6 +210,7 @@ export const deckFile = z
     fits: z.array(fit).max(60).describe('Measurements with limits and selective parts.').optional(),
     sequences: z.array(sequence).max(40).describe('Work in steps.').optional(),
     electrical: electrical.optional(),
+    valveBody: valveBody.optional(),
     fluids: z.array(fluid).max(10).describe('Fluids and fills.').optional(),
     torques: z.array(tightening).max(200).describe('Torques by place.').optional(),
     weights: z.array(weight).max(60).describe('What things weigh.').optional(),
