@@ -48,7 +48,7 @@ export const ELECTRICAL = {
 
   'family.winding-fault': 'Which fault the readings show',
   'winding-fault.prompt':
-    'Windings that share pin {common}, read at 20 °C with the leads taken off{toCase, select, yes {} other {; nothing was read to the case}}. Which of these fit all the readings?',
+    'Windings that share pin {common}, read at 20 °C with the leads taken off{case, select, unread {; nothing was read to the case} other {}}. Which of these fit all the readings?',
   'winding-fault.band': 'Band',
   'winding-fault.to-common': 'To pin {common}',
   'winding-fault.to-case': 'To the case',
@@ -66,9 +66,10 @@ export const ELECTRICAL = {
     'To the common pin each winding shows itself; to the case everything is open until something touches it.',
   'winding-fault.reason-no-case':
     'To the common pin each winding shows itself. What touches the case does not show there at all.',
+  'winding-fault.reason-ground': 'To the common pin each winding shows itself.',
   'winding-fault.fits': 'Fits: {fault}. {would}',
   'winding-fault.does-not-fit': 'Does not fit: {fault}. {would}',
-  'winding-fault.would-sound': 'Every winding within its band, every one open to the case.',
+  'winding-fault.would-sound': 'Every winding within its band, to the common pin and nowhere else.',
   'winding-fault.would-open': 'That winding open, the others within their bands.',
   'winding-fault.would-turns-shorted': 'That winding below its band, the others within.',
   'winding-fault.would-shorted': 'That winding at nothing, the others within their bands.',

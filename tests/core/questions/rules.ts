@@ -5,6 +5,7 @@
 import { describe, expect, test } from 'vitest';
 import { everyAnswer, LISTABLE, sizeOf } from '../../../src/core/questions/answer-space.ts';
 import { ask, countRight, unfairness } from '../../../src/core/questions/ask.ts';
+import type { Drawing } from '../../../src/core/questions/drawing.ts';
 import { judge, sameAnswer } from '../../../src/core/questions/judge.ts';
 import type { Phrase } from '../../../src/core/questions/phrase.ts';
 import type { Family, Question } from '../../../src/core/questions/question.ts';
@@ -39,8 +40,19 @@ const phrasesOf = (question: Question): Phrase[] => {
     ...explanation.more,
     { key: `family.${question.family}` },
     ...question.lures.map((lure) => ({ key: `slip-up.${lure.slipUp}` })),
+    ...drawnPhrases(question.drawing),
+    ...drawnPhrases(explanation.drawing),
   ];
 };
+
+/** What a drawing says by itself, besides what it takes from the deck. */
+function drawnPhrases(drawing: Drawing | undefined): Phrase[] {
+  if (!drawing) return [];
+  const title = { key: `drawing.${drawing.kind}` };
+  if (drawing.kind === 'window') return [title, ...drawing.parts.map((part) => part.label)];
+  if (drawing.kind !== 'table') return [title];
+  return [title, ...drawing.columns, ...drawing.rows.flatMap((row) => [row.head, ...row.cells])];
+}
 
 /** Declares the property tests for one family; `seeds` questions are made on every unit that has any. */
 export function describeRules(family: Family, { seeds = 200 }: { seeds?: number } = {}) {

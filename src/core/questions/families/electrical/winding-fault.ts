@@ -9,6 +9,7 @@ import type { Unit } from '../../../unit/unit.ts';
 import { type Phrase, say } from '../../phrase.ts';
 import type { Answer, Family, Lure } from '../../question.ts';
 import { distinctLures } from '../chart-parts.ts';
+import { perUnit } from '../per-unit.ts';
 import { type Condition, explainsByFormula, readHarness } from './faulty-harness.ts';
 import { type AskedHarness, askedHarnesses, pinInWords } from './harness-parts.ts';
 import { ohmsText } from './winding-parts.ts';
@@ -16,14 +17,24 @@ import { ohmsText } from './winding-parts.ts';
 const FACT = 'skill:winding-fault';
 const OPTIONS = 6;
 
-/** Groups that meet at a pin away from the case: readings to the case then mean something. */
-const harnesses = (unit: Unit) =>
-  askedHarnesses(unit).filter(
-    ({ supply, common }) =>
-      unit.deck.electrical!.windings!.every(
-        (winding) => winding.supply !== supply || winding.switched === 'low',
-      ) && common !== GROUND,
-  );
+/** Groups whose common wire has a pin, and whether that wire is a feed: only then is the case another place. */
+const harnesses = perUnit((unit: Unit): (AskedHarness & { readonly fed: boolean })[] =>
+  askedHarnesses(unit)
+    .filter(({ common }) => common !== GROUND)
+    .map((harness) => ({
+      ...harness,
+      fed: unit.deck.electrical!.windings!.every(
+        ({ supply, switched }) => supply !== harness.supply || switched === 'low',
+      ),
+    })),
+);
+
+/** No fault, and each that can be told from the common wire: with a ground wire none that touches the case. */
+function conditionsOf(harness: AskedHarness & { readonly fed: boolean }): Condition[] {
+  const faults = everyFault(harness);
+  const touches = ({ kind }: HarnessFault) => kind === 'to-ground' || kind === 'common-to-ground';
+  return [null, ...(harness.fed ? faults : faults.filter((fault) => !touches(fault)))];
+}
 
 const idOf = (fault: Condition): string =>
   fault === null
@@ -43,12 +54,11 @@ function inWords(harness: AskedHarness, fault: Condition): Phrase {
 
 /** The real fault, what fits as well, and others: the same on another pin, another on the same pin, any. */
 function drawOptions(
-  harness: AskedHarness,
+  every: readonly Condition[],
   real: Condition,
   fit: readonly Condition[],
   random: Random,
 ): Condition[] {
-  const every: Condition[] = [null, ...everyFault(harness)];
   const pin = real !== null && 'pin' in real ? real.pin : null;
   const alike = every.filter(
     (fault) =>
@@ -83,15 +93,17 @@ export const windingFault: Family = {
     const among = harnesses(unit);
     if (fact !== FACT || among.length === 0) return undefined;
     const harness = random.pick(among);
-    const every: Condition[] = [null, ...everyFault(harness)];
+    const every = conditionsOf(harness);
     // Each kind of fault as often as any other, whatever the number of pins.
     const kind = random.pick([...new Set(every.map((fault) => fault?.kind ?? 'sound'))]);
     const real = random.pick(every.filter((fault) => (fault?.kind ?? 'sound') === kind));
-    const toCase = random.int(0, 2) > 0;
+    const toCase = harness.fed && random.int(0, 2) > 0;
     const readings = readHarness(harness, real, toCase, random);
-    const fit = faultsThatFit(harness, readings);
+    const fit = faultsThatFit(harness, readings).filter((fault) =>
+      every.some((one) => idOf(one) === idOf(fault)),
+    );
     if (!fit.some((fault) => idOf(fault) === idOf(real))) return undefined;
-    const options = drawOptions(harness, real, fit, random);
+    const options = drawOptions(every, real, fit, random);
     const fits = (fault: Condition) => fit.some((one) => idOf(one) === idOf(fault));
     const picks = (rule: (fault: Condition) => boolean): Answer => ({
       form: 'set',
@@ -142,7 +154,10 @@ export const windingFault: Family = {
     return {
       facts: [FACT],
       uses: harness.uses,
-      prompt: say('winding-fault.prompt', { common: harness.common, toCase: toCase ? 'yes' : 'no' }),
+      prompt: say('winding-fault.prompt', {
+        common: harness.common,
+        case: !harness.fed ? 'none' : toCase ? 'read' : 'unread',
+      }),
       drawing: {
         kind: 'table',
         columns: [
@@ -167,7 +182,13 @@ export const windingFault: Family = {
       lures: distinctLures(lures.map((lure) => ({ ...lure, fact }))),
       explanation: {
         row: say('winding-fault.row'),
-        reason: say(toCase ? 'winding-fault.reason-case' : 'winding-fault.reason-no-case'),
+        reason: say(
+          toCase
+            ? 'winding-fault.reason-case'
+            : harness.fed
+              ? 'winding-fault.reason-no-case'
+              : 'winding-fault.reason-ground',
+        ),
         more: options.map((fault) =>
           say(fits(fault) ? 'winding-fault.fits' : 'winding-fault.does-not-fit', {
             fault: inWords(harness, fault),
