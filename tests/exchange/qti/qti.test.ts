@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { everyAnswer, sizeOf } from '../../../src/core/questions/answer-space.ts';
 import { ask } from '../../../src/core/questions/ask.ts';
 import { FAMILIES } from '../../../src/core/questions/families/index.ts';
-import { isAmongRight, sameAnswer } from '../../../src/core/questions/judge.ts';
+import { isAmongRight } from '../../../src/core/questions/judge.ts';
 import { say, thing } from '../../../src/core/questions/phrase.ts';
 import type { Answer, AnswerSpace, Question } from '../../../src/core/questions/question.ts';
 import { parseRational } from '../../../src/core/rational.ts';
@@ -23,14 +23,15 @@ import { faultsOf } from './structure.ts';
 const units = shippedDecks().map(makeUnit);
 const kestrel = units.find(({ deck }) => deck.id === 'kestrel-7')!;
 
-/** A question or two of every family on every shipped deck. */
-const questions = units.flatMap((unit) =>
-  FAMILIES.flatMap((family) => {
-    const [first] = family.facts(unit);
-    const asked = [3, 8].flatMap((seed) => ask(unit, family, seed, first) ?? []);
-    return asked.slice(0, 1).map((question) => ({ unit, question, name: `${unit.deck.id} ${family.id}` }));
-  }),
-);
+/** A question of every family, on the first shipped deck that has one. */
+const questions = FAMILIES.flatMap((family) => {
+  for (const unit of units)
+    for (const seed of [3, 8]) {
+      const question = ask(unit, family, seed);
+      if (question) return [{ unit, question, name: family.id }];
+    }
+  return [];
+});
 
 function parse(xml: string): Element {
   const parsed = new DOMParser().parseFromString(xml, 'application/xml');
@@ -136,14 +137,14 @@ describe('items', () => {
     let answers = 0;
     for (const { question, unit } of questions) {
       const { space } = question;
-      if (space.form === 'number' || sizeOf(space) > 300 || !isExportable(question)) continue;
+      if (space.form === 'number' || sizeOf(space) > 64 || !isExportable(question)) continue;
       const item = itemOf(question, unit);
       for (const answer of everyAnswer(space)) {
         answers++;
         expect(scoreOf(item, question, answer)).toBe(isAmongRight(question, answer) ? 1 : 0);
       }
     }
-    expect(answers).toBeGreaterThan(200);
+    expect(answers).toBeGreaterThan(100);
   });
 
   const made = (space: AnswerSpace, answers: Answer[], more: Partial<Question> = {}): Question =>
@@ -196,7 +197,7 @@ describe('items', () => {
         expect(item.querySelector('script')).toBeNull();
         expect(item.querySelector('qti-simple-choice')!.textContent).toContain('<script>&amp;]]>');
       }),
-      { numRuns: 60 },
+      { numRuns: 15 },
     );
   });
 
@@ -228,7 +229,13 @@ describe('items', () => {
 
 describe('the package', () => {
   const svg = '<svg xmlns="http://www.w3.org/2000/svg"><title>train</title></svg>';
-  const own = questions.filter(({ unit }) => unit === kestrel).map(({ question }) => question);
+  const own = [
+    'range-elements',
+    'range-from-elements',
+    'ratio-order',
+    'range-solenoids',
+    'actual-range',
+  ].flatMap((id) => ask(kestrel, FAMILIES.find((family) => family.id === id)!, 3) ?? []);
   const request = {
     deck: kestrel.deck,
     questions: own,
@@ -295,23 +302,17 @@ describe('the XML builder', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary' }), fc.string({ unit: 'binary' }), (text, value) => {
         const read = parse(writeXml(el('a', { b: value }, text)));
-        // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the letters XML cannot hold
-        const kept = (own: string) =>
-          own.replace(
-            /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udfff](?![\udc00-\udfff])(?<![\ud800-\udbff][\udc00-\udfff])/g,
-            '',
-          );
+        // XML 1.0, production 2: the letters a document can hold.
+        const holds = (code: number) =>
+          [9, 10, 13].includes(code) ||
+          (code >= 0x20 && code < 0xd800) ||
+          (code >= 0xe000 && code < 0xfffe) ||
+          code >= 0x10000;
+        const kept = (own: string) => [...own].filter((letter) => holds(letter.codePointAt(0)!)).join('');
         expect(read.textContent).toBe(kept(text));
         expect(read.getAttribute('b')).toBe(kept(value));
       }),
-      { numRuns: 200 },
+      { numRuns: 60 },
     );
   });
-});
-
-test('answers are told apart as the judge tells them', () => {
-  // A guard for the tests above: equal answers have equal responses, others have not.
-  for (const { question } of questions.slice(0, 12))
-    for (const lure of question.lures)
-      expect(question.answers.some((right) => sameAnswer(question.space, right, lure.answer))).toBe(false);
 });
