@@ -467,6 +467,24 @@ const WORK: [string, (deck: Loose) => void, string[]][] = [
 
 const WIRES: [string, (deck: Loose) => void, string[]][] = [
   [
+    'solenoids outside the valve body and in one place',
+    (d) => {
+      d.valveBody.solenoids.push(
+        { solenoid: 'S2', row: 2, column: 1 },
+        { solenoid: 'S2', row: 1, column: 2 },
+        { solenoid: 'S9', row: 1, column: 1 },
+      );
+      d.valveBody.source = 'plate';
+    },
+    [
+      'error sources-exist /valveBody/source',
+      'error records-exist /valveBody/solenoids/4/solenoid',
+      'error solenoids-placed /valveBody/solenoids/2',
+      'error solenoids-placed /valveBody/solenoids/3',
+      'error solenoids-placed /valveBody/solenoids/4',
+    ],
+  ],
+  [
     'pins outside the face and in one place',
     (d) => {
       d.electrical.connectors[0].pins[5].row = 3;

@@ -164,6 +164,15 @@ export function addHandData(deck: Loose): void {
     text: 'Glasses on.',
     attachedTo: ['step:drum/ring-out', 'plate:clutch/ring'],
   });
+  deck.valveBody = {
+    rows: 1,
+    columns: 3,
+    seenFrom: 'from below, pan off',
+    solenoids: [
+      { solenoid: 'S1', row: 1, column: 1 },
+      { solenoid: 'S2', row: 1, column: 3 },
+    ],
+  };
   deck.electrical = {
     supplies: [{ id: 'main' }],
     windings: [

@@ -72,6 +72,7 @@ import { shaftsExist } from './shafts-exist.ts';
 import { shaftsJoined } from './shafts-joined.ts';
 import { solenoidDemands } from './solenoid-demands.ts';
 import { solenoidFeeds } from './solenoid-feeds.ts';
+import { solenoidsPlaced } from './solenoids-placed.ts';
 import { sourcesExist } from './sources-exist.ts';
 import { stackRoom } from './stack-room.ts';
 import { stepTorque } from './step-torque.ts';
@@ -163,6 +164,7 @@ export const RULES: readonly Rule[] = [
   stepTorque,
   hazardsCautioned,
   // wires and codes
+  solenoidsPlaced,
   pinsPlaced,
   pinsComplete,
   pickupKind,

@@ -120,6 +120,9 @@ export function recordReferences(deck: Deck): RecordReference[] {
     ...(deck.sequences ?? []).flatMap(({ checks }, s) =>
       (checks ?? []).flatMap(({ fit }, index) => toFit(['sequences', s, 'checks', index, 'fit'], fit)),
     ),
+    ...(deck.valveBody?.solenoids ?? []).flatMap(({ solenoid }, index) =>
+      toSolenoid(['valveBody', 'solenoids', index, 'solenoid'], solenoid),
+    ),
     ...windings.flatMap(({ solenoid, supply }, index) => [
       ...toSolenoid(['electrical', 'windings', index, 'solenoid'], solenoid),
       ...toSupply(['electrical', 'windings', index, 'supply'], supply),

@@ -20,6 +20,7 @@ export const sourcesExist: Rule = {
     noteAll(['train', 'elements'], deck.train.elements);
     for (const { at, row } of rowsOf(deck)) note(at, row);
     noteAll(['solenoids'], deck.solenoids);
+    if (deck.valveBody) note(['valveBody'], deck.valveBody);
     noteAll(['lever', 'positions'], deck.lever?.positions);
     noteAll(['sensors'], deck.sensors);
     for (const [index, { capacity }] of deck.train.elements.entries())

@@ -13,6 +13,7 @@ export const REF_KINDS = [
   'capacity',
   'gearset',
   'solenoid',
+  'valve-body',
   'position',
   'interlock',
   'sensor',
@@ -41,7 +42,7 @@ export type RefKind = (typeof REF_KINDS)[number];
 /**
  * "range:4", "element:C1", "winding:S2" (by its solenoid), "pickup:input-speed" (by its sensor). What stands
  * within another record is named by both: "cell:4/C1", "plate:C1/steel-2", "reading:end-play/bench",
- * "step:strip/pump-off", "check:strip/end-play", "pin:case/7".
+ * "step:strip/pump-off", "check:strip/end-play", "pin:case/7". The one valve body is "valve-body:face".
  */
 export type Ref = `${RefKind}:${string}`;
 
@@ -80,6 +81,7 @@ function* noted(deck: Deck): Generator<readonly [Ref, boolean]> {
   yield* rows('range', deck.chart.ranges);
   yield* rows('neutral', deck.chart.neutral);
   yield* all('solenoid', deck.solenoids);
+  if (deck.valveBody) yield ['valve-body:face', deck.valveBody.unsure === true];
   yield* all('position', deck.lever?.positions);
   yield* all('interlock', deck.interlocks);
   yield* all('sensor', deck.sensors);

@@ -169,6 +169,14 @@ const WORK = {
 } as const;
 
 const WIRES = {
+  'finding.solenoids-placed.outside.found': 'a solenoid in row {row, number}, column {column, number}',
+  'finding.solenoids-placed.outside.expected':
+    'a place on a face of {rows, plural, one {one row} other {# rows}} and {columns, plural, one {one column} other {# columns}}',
+  'finding.solenoids-placed.taken.found':
+    'a solenoid in row {row, number}, column {column, number}, where "{other}" is',
+  'finding.solenoids-placed.taken.expected': 'a place of its own',
+  'finding.solenoids-placed.twice.found': 'a second place for it',
+  'finding.solenoids-placed.twice.expected': 'one place',
   'finding.pins-placed.outside.found': 'a pin in row {row, number}, column {column, number}',
   'finding.pins-placed.outside.expected':
     'a place on a face of {rows, plural, one {one row} other {# rows}} and {columns, plural, one {one column} other {# columns}}',
