@@ -37,7 +37,8 @@ export const ORIENTATION = {
   'family.race-side': 'Side of the closed race',
   'race-side.prompt':
     'On which side of which gap does the closed race of {seat} lie? The front, the converter end, is up on the drawing.',
-  'race-side.spot': '{gap}, {end, select, front {front side} other {rear side}}',
+  'race-side.front': 'right behind {body}',
+  'race-side.rear': 'right in front of {body}',
 
   'family.seat-pilot': 'What centres a bearing',
   'seat-pilot.prompt': 'Which side centres each of these, and at which rim? The front is the converter end.',

@@ -3,14 +3,14 @@ export const PROCEDURE = {
   'step.quoted': '“{step}”',
   'step.first': 'First',
   'step.last': 'Last',
-  'step.order': 'In order: {steps}.',
+  'step.order': 'In order: {steps}',
   'step.before': '“{earlier}” comes before “{later}”',
   'step.because': '“{earlier}” comes before “{later}” {reason}',
 
   'family.next-steps': 'What may come next',
   'next-steps.prompt':
     'Work: {work}. What is ticked is done, and everything that has to come before it. Which of these may be done now?',
-  'next-steps.row': 'Possible now: {steps}.',
+  'next-steps.row': 'Possible now: {steps}',
   'next-steps.now': '“{step}” All it needs is done.',
 
   'family.step-order': 'Steps in order',
@@ -28,12 +28,12 @@ export const PROCEDURE = {
   'family.assembly-order': 'Assembly in order',
   'assembly-order.prompt':
     'Work: {work}. Put these steps of the assembly in an order that works. It is not simply stripping turned round.',
-  'assembly-order.row': 'One order that works: {steps}.',
+  'assembly-order.row': 'One order that works: {steps}',
 
   'family.last-chance': 'The last chance to measure',
   'last-chance.prompt':
-    'Work: {work}. “{check}” can be done for part of the work only. Which step takes the last chance away?',
-  'last-chance.row': '“{check}” has to be done before “{closing}”',
+    'Wanted: “{check}” Work: {work}. It can be had for part of the work only. Which step takes the last chance away?',
+  'last-chance.row': '“{check}” Before this step or never: “{closing}”',
   'last-chance.needs':
-    '{count, plural, =0 {It is possible from the start.} other {It is possible as soon as this is done: {needs}.}}',
+    '{count, plural, =0 {It is possible from the start.} other {It is possible as soon as this is done: {needs}}}',
 } as const;

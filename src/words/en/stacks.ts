@@ -15,6 +15,7 @@ export const STACKS = {
 
   'stack.floor': '{floor}, at the {end, select, front {front} other {rear}}',
   'stack.line': '{stack}, from the floor ({floor}) up: {plates}.',
+  'stack.run': '{times, number} times {first} and on it {second}',
   'stack.belongs': 'The {plate} belongs to {stack}.',
   'stack.length': '{value} {unit}',
   'stack.no-length': 'none',
@@ -41,6 +42,8 @@ export const STACKS = {
   'family.stack-stranger': 'A plate of another pack',
   'stack-stranger.prompt':
     '{stack} is laid out, but one part belongs to another pack. Which? The floor is the {floor}; it is down on the drawing.',
+  'stack-stranger.part':
+    'A part of {stack} is laid out, but one plate belongs to another pack. Which? The floor is the {floor}; it is down on the drawing.',
   'stack-stranger.reason': 'In its place belongs the {plate}.',
 
   'family.stack-count': 'How many plates',

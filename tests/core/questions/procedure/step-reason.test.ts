@@ -12,7 +12,7 @@ const pick = (id: string) => ({ form: 'one' as const, pick: id });
 
 describe('step-reason, from the reasons in works.ts', () => {
   test('the recorded reason is right, another pair’s is that slip-up', () => {
-    const question = ask(unit, stepReason, 0, 'step:job/g/why')!;
+    const question = ask(unit, stepReason, 0, 'step:job/g/before')!;
     expect(say(question.prompt)).toBe('Why does “Converter off.” have to come before “Pump off.”?');
     const { space } = question;
     const options = space.form === 'one' ? space.options : [];
@@ -21,7 +21,7 @@ describe('step-reason, from the reasons in works.ts', () => {
       expect(judge(question, pick(id))).toEqual({
         right,
         slipUps: right ? [] : ['reason-of-another-step'],
-        missed: right ? [] : ['step:job/g/why'],
+        missed: right ? [] : ['step:job/g/before'],
       });
     }
     expect(options.length).toBeGreaterThanOrEqual(4);
@@ -29,7 +29,7 @@ describe('step-reason, from the reasons in works.ts', () => {
 
   test('reasons of pairs that share a step with the asked one are not offered', () => {
     for (let seed = 0; seed < 60; seed++) {
-      const { space } = ask(unit, stepReason, seed, 'step:job/g/why')!;
+      const { space } = ask(unit, stepReason, seed, 'step:job/g/before')!;
       const ids = space.form === 'one' ? space.options.map(({ id }) => id) : [];
       // f and g are the asked ones; a comes before f, g before h
       for (const id of ids) if (id !== 'f>g') expect(id).not.toMatch(/[fg]/);
@@ -45,8 +45,8 @@ describe('step-reason, from the reasons in works.ts', () => {
       })),
     }));
     const vague = workUnit({ steps });
-    expect(stepReason.facts(vague)).not.toContain('step:job/b/why');
-    expect(stepReason.facts(vague)).not.toContain('step:job/c/why');
+    expect(stepReason.facts(vague)).not.toContain('step:job/b/before');
+    expect(stepReason.facts(vague)).not.toContain('step:job/c/before');
     for (let seed = 0; seed < 60; seed++) {
       const { space } = ask(vague, stepReason, seed)!;
       const ids = space.form === 'one' ? space.options.map(({ id }) => id) : [];

@@ -4,7 +4,7 @@
  */
 import { ENDS, type End } from '../../../unit/record.ts';
 import type { DeckSeat } from '../../../unit/seats.ts';
-import { say } from '../../phrase.ts';
+import { say, thing } from '../../phrase.ts';
 import type { Family, Lure } from '../../question.ts';
 import { perUnit } from '../per-unit.ts';
 import {
@@ -12,7 +12,6 @@ import {
   endByBodies,
   endOf,
   faceFact,
-  gapName,
   gapOf,
   onePerGap,
   otherEnd,
@@ -73,7 +72,9 @@ export const raceSide: Family = {
         form: 'place',
         spots: spots.map((each) => ({
           id: spotOf(each.seat, each.end),
-          label: say('race-side.spot', { gap: gapName(deck, each.seat), end: each.end }),
+          label: say(`race-side.${each.end}`, {
+            body: thing('part', gapOf(deck, each.seat)[each.end === 'front' ? 0 : 1]),
+          }),
         })),
       },
       answers: [at(seat, race)],

@@ -2,11 +2,10 @@
  * Put steps of the assembly in order, among them at least two that stripping turned round would get wrong. Every
  * order that keeps the relations is right.
  */
-import type { Random } from '../../../random.ts';
+import { type Random, randomFrom, seedOf } from '../../../random.ts';
 import { assemblyOrder as nearReverse } from '../../../sequence/assembly.ts';
 import { comparable, mustPrecede } from '../../../sequence/precedence.ts';
-import type { DeckSequence } from '../../../unit/sequences.ts';
-import type { Unit } from '../../../unit/unit.ts';
+import { type DeckSequence, reasonOf } from '../../../unit/sequences.ts';
 import { countRight } from '../../ask.ts';
 import { keeps } from '../../judge.ts';
 import { say } from '../../phrase.ts';
@@ -14,8 +13,8 @@ import type { Accepts, Answer, AnswerSpace, FactId, Family, Lure } from '../../q
 import { distinctLures } from '../chart-parts.ts';
 import { perUnit } from '../per-unit.ts';
 import {
-  askableSteps,
   assemblyWorks,
+  pathBetween,
   reasonLine,
   stepRef,
   stepText,
@@ -26,6 +25,7 @@ import {
 const SIZE = 5;
 /** Right orders of the 120, at most: one in ten. */
 const MOST_RIGHT = 12;
+const DRAWS = 16;
 
 const factOf = ({ sequence }: Work): FactId => `sequence:${sequence.id}/assembly`;
 
@@ -41,13 +41,20 @@ const asStripped = ({ sequence }: Work): string[] => [
   ...(sequence.assembly?.added ?? []).map(({ id }) => id),
 ];
 
+const hasReason = ({ sequence, during }: Work, earlier: string, later: string): boolean =>
+  reasonOf(sequence, during, earlier, later) !== undefined;
+
 /** Relations with a reason of their own that the blind reverse breaks. */
-function traps(unit: Unit, work: Work): [string, string][] {
-  const steps = askableSteps(unit, work);
+function traps(work: Work): [string, string][] {
   const blind = blindly(work);
-  return steps.flatMap((later) =>
+  return work.askable.flatMap((later) =>
     [...work.known.direct.get(later)!]
-      .filter((earlier) => steps.includes(earlier) && blind.indexOf(earlier) > blind.indexOf(later))
+      .filter(
+        (earlier) =>
+          work.askable.includes(earlier) &&
+          blind.indexOf(earlier) > blind.indexOf(later) &&
+          hasReason(work, earlier, later),
+      )
       .map((earlier): [string, string] => [earlier, later]),
   );
 }
@@ -69,18 +76,20 @@ const spaceOf = (work: Work, ids: readonly string[]): AnswerSpace => ({
 
 const order = (ids: readonly string[]): Answer => ({ form: 'order', order: ids });
 
-/** Two steps of a trap and others that have a fixed place to one of them; undefined when too many orders are right. */
-function drawSteps(
-  unit: Unit,
-  work: Work,
-  trap: readonly [string, string],
-  random: Random,
-): string[] | undefined {
-  const near = askableSteps(unit, work).filter(
+/**
+ * Two steps of a trap and others that have a fixed place to one of them; undefined when too many orders are right,
+ * or when an unverified step might fix more.
+ */
+function drawSteps(work: Work, trap: readonly [string, string], random: Random): string[] | undefined {
+  const near = work.askable.filter(
     (id) => !trap.includes(id) && trap.some((own) => comparable(work.known, own, id)),
   );
   const drawn = [...trap, ...random.sample(near, SIZE - trap.length)];
   if (drawn.length < SIZE) return undefined;
+  const settled = drawn.every((a) =>
+    drawn.every((b) => mustPrecede(work.known, a, b) === mustPrecede(work.full, a, b)),
+  );
+  if (!settled) return undefined;
   const right = countRight({
     space: spaceOf(work, drawn),
     answers: [order(drawn)],
@@ -89,18 +98,40 @@ function drawSteps(
   return right <= MOST_RIGHT ? drawn : undefined;
 }
 
-const askable = perUnit((unit) => assemblyWorks(unit).filter((work) => traps(unit, work).length > 0));
+function firstDraw(work: Work, trap: readonly [string, string], random: Random): string[] | undefined {
+  for (let draw = 0; draw < DRAWS; draw++) {
+    const drawn = drawSteps(work, trap, random);
+    if (drawn) return drawn;
+  }
+  return undefined;
+}
+
+interface Turned {
+  readonly work: Work;
+  readonly traps: readonly (readonly [string, string])[];
+}
+
+/** Assemblies with the traps that some draw makes a question of. */
+const askable = perUnit((unit): Turned[] =>
+  assemblyWorks(unit)
+    .map((work) => ({
+      work,
+      traps: traps(work).filter((trap) => firstDraw(work, trap, randomFrom(seedOf(...trap)))),
+    }))
+    .filter(({ traps: usable }) => usable.length > 0),
+);
 
 export const assemblyOrder: Family = {
   id: 'assembly-order',
   level: 'reason',
   form: 'order',
-  facts: (unit) => askable(unit).map(factOf),
+  facts: (unit) => askable(unit).map(({ work }) => factOf(work)),
   pose(unit, fact, random) {
-    const work = askable(unit).find((each) => factOf(each) === fact);
-    if (!work) return undefined;
-    const trap = random.pick(traps(unit, work));
-    const drawn = drawSteps(unit, work, trap, random);
+    const turned = askable(unit).find(({ work }) => factOf(work) === fact);
+    if (!turned) return undefined;
+    const { work } = turned;
+    const trap = random.pick(turned.traps);
+    const drawn = firstDraw(work, trap, random);
     if (!drawn) return undefined;
     const { sequence, known } = work;
     const chosen = (ids: readonly string[]) => ids.filter((id) => drawn.includes(id));
@@ -111,6 +142,7 @@ export const assemblyOrder: Family = {
       ),
     );
     const accepts = acceptsOf(work, drawn);
+    const following = new Map(drawn.map((id) => [id, recordedAfter(sequence, id)]));
     const wrong: [Lure['slipUp'], readonly string[]][] = [
       ['blind-reverse', chosen(blindly(work))],
       ['stripping-order-kept', chosen(asStripped(work))],
@@ -121,10 +153,15 @@ export const assemblyOrder: Family = {
           right.toSpliced(index, 2, later, right[index]!),
         ]),
     ];
-    const direct = accepts.pairs.filter(([earlier, later]) => known.direct.get(later)!.has(earlier));
+    const direct = accepts.pairs.filter((pair) => hasReason(work, ...pair));
     return {
       facts: [fact],
-      uses: [`sequence:${sequence.id}`, ...drawn.map((id) => stepRef(work, id))],
+      uses: [
+        `sequence:${sequence.id}`,
+        ...[...new Set([...drawn, ...accepts.pairs.flatMap((pair) => pathBetween(work, ...pair))])].map(
+          (id) => stepRef(work, id),
+        ),
+      ],
       prompt: say('assembly-order.prompt', { work: workName(work) }),
       space: spaceOf(work, random.shuffle(drawn)),
       answers: [order(right)],
@@ -141,17 +178,18 @@ export const assemblyOrder: Family = {
         reason: reasonLine(work, ...trap),
         more: direct.map(([earlier, later]) => reasonLine(work, earlier, later)),
       },
+      // Nothing may stand before a step that the records put it after.
       isRight: (answer) =>
         answer.form === 'order' &&
         answer.order.every((id, place) =>
-          answer.order.slice(place + 1).every((later) => !rawAssemblyBefore(sequence, later, id)),
+          answer.order.slice(place + 1).every((later) => !following.get(later)!.has(id)),
         ),
     };
   },
 };
 
-/** Whether the recorded stripping and its exceptions put one step of the assembly before another. */
-function rawAssemblyBefore({ steps, assembly = {} }: DeckSequence, earlier: string, later: string): boolean {
+/** All steps of the assembly that the recorded stripping and its exceptions put after this one. */
+function recordedAfter({ steps, assembly = {} }: DeckSequence, first: string): Set<string> {
   const { added = [], lifted = [], imposed = [] } = assembly;
   const isLifted = (before: string, after: string) =>
     lifted.some((each) => each.earlier === before && each.later === after);
@@ -163,14 +201,12 @@ function rawAssemblyBefore({ steps, assembly = {} }: DeckSequence, earlier: stri
     ...added.filter(({ after = [] }) => after.some(({ step }) => step === id)).map((step) => step.id),
     ...imposed.filter((each) => each.earlier === id).map((each) => each.later),
   ];
-  const open = [earlier];
   const met = new Set<string>();
+  const open = follows(first);
   for (let id = open.pop(); id !== undefined; id = open.pop()) {
     if (met.has(id)) continue;
     met.add(id);
-    const next = follows(id);
-    if (next.includes(later)) return true;
-    open.push(...next);
+    open.push(...follows(id));
   }
-  return false;
+  return met;
 }

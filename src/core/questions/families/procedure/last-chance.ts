@@ -7,7 +7,6 @@ import { say } from '../../phrase.ts';
 import type { FactId, Family, Lure } from '../../question.ts';
 import { perUnit } from '../per-unit.ts';
 import {
-  askableSteps,
   assemblyWorks,
   doneWith,
   rawBefore,
@@ -45,7 +44,7 @@ const asked = perUnit((unit): Asked[] =>
     (work.sequence.checks ?? []).flatMap((check): Asked[] => {
       if (check.during !== work.during || !unit.sure(`check:${work.sequence.id}/${check.id}`)) return [];
       const closing = closingOf(unit, work, check);
-      const steps = askableSteps(unit, work);
+      const steps = work.askable;
       if (closing === undefined || !steps.includes(closing)) return [];
       const early = doneWith(work.known, check.needs);
       const wrong = steps

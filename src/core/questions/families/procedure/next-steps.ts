@@ -4,12 +4,10 @@
  */
 import { type Random, randomFrom, seedOf } from '../../../random.ts';
 import { beforeOf } from '../../../sequence/precedence.ts';
-import type { Unit } from '../../../unit/unit.ts';
 import { say } from '../../phrase.ts';
 import type { Answer, FactId, Family, Lure } from '../../question.ts';
 import { perUnit } from '../per-unit.ts';
 import {
-  askableSteps,
   beforeFact,
   doneWith,
   pathBetween,
@@ -69,9 +67,9 @@ function drawTicked({ work, step }: Asked, steps: readonly string[], random: Ran
   return all.filter((id) => !all.some((other) => beforeOf(full, other).has(id)));
 }
 
-function drawState(unit: Unit, asked: Asked, random: Random): State | undefined {
+function drawState(asked: Asked, random: Random): State | undefined {
   const { work, step } = asked;
-  const steps = askableSteps(unit, work);
+  const steps = work.askable;
   const ticked = drawTicked(asked, steps, random);
   if (ticked.length === 0 || ticked.length > MOST_TICKED) return undefined;
   if (!ticked.every((id) => steps.includes(id))) return undefined;
@@ -95,9 +93,9 @@ function drawState(unit: Unit, asked: Asked, random: Random): State | undefined 
   return isFair ? { ticked, shown, right, early } : undefined;
 }
 
-function firstState(unit: Unit, asked: Asked, random: Random): State | undefined {
+function firstState(asked: Asked, random: Random): State | undefined {
   for (let draw = 0; draw < DRAWS; draw++) {
-    const state = drawState(unit, asked, random);
+    const state = drawState(asked, random);
     if (state) return state;
   }
   return undefined;
@@ -106,10 +104,10 @@ function firstState(unit: Unit, asked: Asked, random: Random): State | undefined
 /** Verified steps that need something, each in some state that makes a question. */
 const askable = perUnit((unit): Asked[] =>
   stripWorks(unit).flatMap((work) =>
-    askableSteps(unit, work)
+    work.askable
       .filter((step) => work.known.direct.get(step)!.size > 0)
       .map((step) => ({ work, step }))
-      .filter((asked) => firstState(unit, asked, randomFrom(seedOf('next-steps', factOf(asked))))),
+      .filter((asked) => firstState(asked, randomFrom(seedOf('next-steps', factOf(asked))))),
   ),
 );
 
@@ -120,7 +118,7 @@ export const nextSteps: Family = {
   facts: (unit) => askable(unit).map(factOf),
   pose(unit, fact, random) {
     const asked = askable(unit).find((each) => factOf(each) === fact);
-    const state = asked && firstState(unit, asked, random);
+    const state = asked && firstState(asked, random);
     if (!state) return undefined;
     const { work, step } = asked;
     const { known, full, sequence } = work;

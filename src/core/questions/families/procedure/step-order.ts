@@ -1,13 +1,11 @@
 /** Put steps in order. Only steps that have one order: each must come before the next, directly or not. */
 import type { Random } from '../../../random.ts';
-import { chainOf } from '../../../sequence/order.ts';
 import { beforeOf } from '../../../sequence/precedence.ts';
 import type { Unit } from '../../../unit/unit.ts';
 import { say } from '../../phrase.ts';
 import type { Answer, FactId, Family, Lure } from '../../question.ts';
 import { perUnit } from '../per-unit.ts';
 import {
-  askableSteps,
   beforeFact,
   pathBetween,
   pathReasons,
@@ -48,7 +46,7 @@ function reach(work: Work, steps: readonly string[]) {
 
 const askable = perUnit((unit: Unit): Asked[] =>
   stripWorks(unit).flatMap((work) => {
-    const steps = askableSteps(unit, work);
+    const steps = work.askable;
     const reachOf = reach(work, steps);
     return steps
       .filter((step) => {
@@ -59,15 +57,23 @@ const askable = perUnit((unit: Unit): Asked[] =>
   }),
 );
 
-/** A chain with the step in it and something before it, as long as this draw makes it. */
+/** Steps between two neighbours of a chain that are passed over, at most: what lies far apart is no question. */
+const MOST_BETWEEN = 2;
+
+/** A chain with the step in it and something before it, grown from neighbour to neighbour. */
 function drawChain({ work, step }: Asked, steps: readonly string[], size: number, random: Random): string[] {
-  const { known } = work;
-  const before = random.shuffle(steps.filter((id) => beforeOf(known, step).has(id)));
-  const after = steps.filter((id) => beforeOf(known, id).has(step));
-  let chain = [step];
-  for (const id of [before[0]!, ...random.shuffle([...before.slice(1), ...after])]) {
-    const longer = chainOf(known, [...chain, id]);
-    if (longer && chain.length < size) chain = longer;
+  const precedes = (a: string, b: string) => beforeOf(work.known, b).has(a);
+  const near = (a: string, b: string) =>
+    precedes(a, b) && steps.filter((id) => precedes(a, id) && precedes(id, b)).length <= MOST_BETWEEN;
+  const below = (id: string) => steps.filter((other) => near(other, id));
+  const above = (id: string) => steps.filter((other) => near(id, other));
+  const chain = [random.pick(below(step)), step];
+  while (chain.length < size) {
+    const [before, after] = [below(chain[0]!), above(chain.at(-1)!)];
+    if (before.length + after.length === 0) break;
+    const downward = after.length === 0 || (before.length > 0 && random.unit() < 0.5);
+    if (downward) chain.unshift(random.pick(before));
+    else chain.push(random.pick(after));
   }
   return chain;
 }
@@ -81,7 +87,7 @@ export const stepOrder: Family = {
     const asked = askable(unit).find((each) => factOf(each) === fact);
     if (!asked) return undefined;
     const { work } = asked;
-    const chain = drawChain(asked, askableSteps(unit, work), random.int(SIZE, MOST), random);
+    const chain = drawChain(asked, work.askable, random.int(SIZE, MOST), random);
     if (chain.length < SIZE) return undefined;
     const order = (ids: readonly string[]): Answer => ({ form: 'order', order: ids });
     const lures: Lure[] = [

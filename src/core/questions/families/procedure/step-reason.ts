@@ -2,7 +2,7 @@
 import { say } from '../../phrase.ts';
 import type { FactId, Family, Lure } from '../../question.ts';
 import { perUnit } from '../per-unit.ts';
-import { askableSteps, stepRef, stepText, stripWorks, type Work } from './work-parts.ts';
+import { beforeFact, stepRef, stepText, stripWorks, type Work } from './work-parts.ts';
 
 const FEWEST_OTHERS = 3;
 const MOST_OTHERS = 4;
@@ -14,14 +14,14 @@ interface Reasoned {
   readonly reason: string;
 }
 
-const factOf = ({ work, later }: Reasoned): FactId => `step:${work.sequence.id}/${later}/why`;
+const factOf = ({ work, later }: Reasoned): FactId => beforeFact(work, later);
 
 const plain = (text: string) => text.trim().toLowerCase();
 
 /** Relations of verified steps with a reason that no other relation of the work gives: what fits all tells nothing. */
 const reasoned = perUnit((unit): Reasoned[] =>
   stripWorks(unit).flatMap((work) => {
-    const steps = askableSteps(unit, work);
+    const steps = work.askable;
     const all = work.sequence.steps.flatMap(({ id, after = [] }) =>
       after.map(({ step, reason }) => ({ work, earlier: step, later: id, reason })),
     );
@@ -68,12 +68,7 @@ export const stepReason: Family = {
       });
     return {
       facts: [fact],
-      uses: [
-        `sequence:${work.sequence.id}`,
-        ...[...new Set([asked, ...wrong].flatMap((each) => [each.earlier, each.later]))].map((id) =>
-          stepRef(work, id),
-        ),
-      ],
+      uses: [`sequence:${work.sequence.id}`, stepRef(work, earlier), stepRef(work, later)],
       prompt: say('step-reason.prompt', {
         earlier: stepText(work, earlier),
         later: stepText(work, later),

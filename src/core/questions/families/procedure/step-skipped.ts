@@ -3,7 +3,7 @@ import type { DeckStep } from '../../../unit/sequences.ts';
 import { say } from '../../phrase.ts';
 import type { FactId, Family, Lure } from '../../question.ts';
 import { perUnit } from '../per-unit.ts';
-import { askableSteps, reasonLine, stepRef, stepText, stripWorks, type Work } from './work-parts.ts';
+import { reasonLine, stepRef, stepText, stripWorks, type Work } from './work-parts.ts';
 
 const FEWEST = 4;
 const MOST_OTHERS = 4;
@@ -19,7 +19,7 @@ const plain = (text: string | undefined) => text?.trim().toLowerCase();
 
 const noted = perUnit((unit): Noted[] =>
   stripWorks(unit).flatMap((work) => {
-    const steps = askableSteps(unit, work);
+    const steps = work.askable;
     const all = work.sequence.steps.filter(({ ifSkipped }) => ifSkipped);
     const own = all
       .filter(({ id }) => steps.includes(id))
@@ -51,10 +51,7 @@ export const stepSkipped: Family = {
     );
     return {
       facts: [fact],
-      uses: [
-        `sequence:${work.sequence.id}`,
-        ...[asked, ...others].map((each) => stepRef(work, each.step.id)),
-      ],
+      uses: [`sequence:${work.sequence.id}`, stepRef(work, step.id)],
       prompt: say('step-skipped.prompt', { step: stepText(work, step.id) }),
       space: {
         form: 'one',

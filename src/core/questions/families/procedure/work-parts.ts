@@ -22,6 +22,8 @@ export interface Work {
   readonly during: DeckCheck['during'];
   readonly known: Precedence;
   readonly full: Precedence;
+  /** Verified steps that no other step is worded like, in the order of `full`. */
+  readonly askable: readonly string[];
 }
 
 export const stepRef = ({ sequence }: Pick<Work, 'sequence'>, id: string): Ref => `step:${sequence.id}/${id}`;
@@ -29,49 +31,68 @@ export const stepRef = ({ sequence }: Pick<Work, 'sequence'>, id: string): Ref =
 export const beforeFact = ({ sequence }: Pick<Work, 'sequence'>, id: string): FactId =>
   `step:${sequence.id}/${id}/before`;
 
+const wordsOf = (sequence: DeckSequence, during: Work['during'], id: string): string => {
+  const step = stepOf(sequence, id)!;
+  return during === 'assembly' ? assemblyTextOf(step) : step.text;
+};
+
+function workOf(
+  unit: Unit,
+  sequence: DeckSequence,
+  during: Work['during'],
+  known: Precedence,
+  full: Precedence,
+): Work {
+  const texts = full.ids.map((id) => wordsOf(sequence, during, id).trim().toLowerCase());
+  const askable = full.ids.filter(
+    (id, index) =>
+      unit.sure(stepRef({ sequence }, id)) &&
+      texts.indexOf(texts[index]!) === texts.lastIndexOf(texts[index]!),
+  );
+  return { sequence, during, known, full, askable };
+}
+
 /** Stripping, or any other work that is recorded as it is done. */
 export const stripWorks = perUnit((unit): Work[] =>
   (unit.deck.sequences ?? []).flatMap((sequence) => {
     if (!unit.sure(`sequence:${sequence.id}`)) return [];
     const full = precedenceOf(sequence);
-    const known = checkPrecedence(
-      sequence.steps.map((step) => (unit.sure(stepRef({ sequence }, step.id)) ? step : { id: step.id })),
-    );
-    return full.ok && known.ok
-      ? [{ sequence, during: 'strip' as const, known: known.value, full: full.value }]
-      : [];
+    const known = checkPrecedence(verifiedOf(unit, sequence).steps);
+    return full.ok && known.ok ? [workOf(unit, sequence, 'strip', known.value, full.value)] : [];
   }),
 );
 
-/** Assemblies, derived only where every step is verified: an exception may hide behind any of them. */
+/** What the sequence says with the relations of unverified steps, and the exceptions to them, left out. */
+function verifiedOf(unit: Unit, sequence: DeckSequence): DeckSequence {
+  const sure = (id: string) => unit.sure(stepRef({ sequence }, id));
+  const only = <T extends { readonly id: string }>(steps: readonly T[]) =>
+    steps.map((step) => (sure(step.id) ? step : { ...step, after: [] }));
+  const { steps, assembly } = sequence;
+  return {
+    ...sequence,
+    steps: only(steps),
+    assembly: assembly && {
+      ...assembly,
+      added: only(assembly.added ?? []),
+      // A lifted relation stands in the record of the step that stripping does later.
+      lifted: assembly.lifted?.filter(({ earlier }) => sure(earlier)),
+    },
+  };
+}
+
+/** Assemblies, derived from the strippings and their exceptions. */
 export const assemblyWorks = perUnit((unit): Work[] =>
   (unit.deck.sequences ?? []).flatMap((sequence) => {
-    const all = [...sequence.steps, ...(sequence.assembly?.added ?? [])];
     if (!unit.sure(`sequence:${sequence.id}`)) return [];
-    if (!all.every(({ id }) => unit.sure(stepRef({ sequence }, id)))) return [];
-    const precedence = assemblyPrecedenceOf(sequence);
-    return precedence.ok
-      ? [{ sequence, during: 'assembly' as const, known: precedence.value, full: precedence.value }]
-      : [];
+    const full = assemblyPrecedenceOf(sequence);
+    const known = assemblyPrecedenceOf(verifiedOf(unit, sequence));
+    return full.ok && known.ok ? [workOf(unit, sequence, 'assembly', known.value, full.value)] : [];
   }),
 );
 
-const textOf = ({ sequence, during }: Work, id: string): string => {
-  const step = stepOf(sequence, id)!;
-  return during === 'assembly' ? assemblyTextOf(step) : step.text;
-};
-
 /** What is done at the step, in the shop's words. */
-export const stepText = (work: Work, id: string): Phrase => say('text', { text: textOf(work, id) });
-
-/** Verified steps that no other step is worded like. */
-export function askableSteps(unit: Unit, work: Work): string[] {
-  const texts = work.full.ids.map((id) => textOf(work, id).trim().toLowerCase());
-  return work.full.ids.filter(
-    (id, index) =>
-      unit.sure(stepRef(work, id)) && texts.every((text, other) => other === index || text !== texts[index]),
-  );
-}
+export const stepText = (work: Work, id: string): Phrase =>
+  say('text', { text: wordsOf(work.sequence, work.during, id) });
 
 /** Everything that is done when these steps are, themselves included. */
 export const doneWith = (precedence: Precedence, ids: readonly string[]): Set<string> =>

@@ -82,10 +82,35 @@ export const SPRUNG: readonly StackKind[] = ['waved', 'dished'];
 export const floorName = ({ floor, floorAt }: DeckStack): Phrase =>
   say('stack.floor', { floor: say('text', { text: floor }), end: floorAt });
 
+interface Run {
+  readonly times: number;
+  readonly items: readonly DeckStackItem[];
+}
+
+/** The pack with what repeats told once: six times steel and friction, one after the other. */
+function runsIn(items: readonly DeckStackItem[]): Run[] {
+  const runs: Run[] = [];
+  const alike = (a: DeckStackItem | undefined, b: DeckStackItem | undefined) =>
+    a !== undefined && b !== undefined && classOf(a) === classOf(b);
+  for (let at = 0; at < items.length; ) {
+    let times = 1;
+    while (alike(items[at], items[at + 2 * times]) && alike(items[at + 1], items[at + 2 * times + 1]))
+      times++;
+    const size = times > 1 ? 2 : 1;
+    runs.push({ times, items: items.slice(at, at + size) });
+    at += size * times;
+  }
+  return runs;
+}
+
 /** The pack in one sentence, from the floor up. */
 export const stackLine = (stack: DeckStack): Phrase =>
   say('stack.line', {
     stack: stackName(stack),
     floor: floorName(stack),
-    plates: stack.items.map(plateName),
+    plates: runsIn(stack.items).map(({ times, items: [first, second] }) =>
+      second
+        ? say('stack.run', { times, first: plateName(first!), second: plateName(second) })
+        : plateName(first!),
+    ),
   });

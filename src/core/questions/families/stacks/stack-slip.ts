@@ -108,9 +108,17 @@ export const stackSlip: Family = {
           sense: slip,
           unit: in_,
         }),
-        reason: say('stack-slip.reason', { plate: plateName(odd), height: shown(own(odd)), unit: in_ }),
+        reason: say('stack-slip.reason', {
+          plate: plateName({ ...odd, thickness: undefined }),
+          height: shown(own(odd)),
+          unit: in_,
+        }),
         more: others.map((item) =>
-          say('stack-slip.other', { plate: plateName(item), height: shown(own(item)), unit: in_ }),
+          say('stack-slip.other', {
+            plate: plateName({ ...item, thickness: undefined }),
+            height: shown(own(item)),
+            unit: in_,
+          }),
         ),
         drawing: { kind: 'stack', stack: stack.id, showThickness: true },
       },
