@@ -84,7 +84,7 @@ Exit codes: 0 done; 1 the deck has errors, or there is nothing to ask; 2 the com
   'cli.ask.form-one': 'Pick one:',
   'cli.ask.form-order': 'Put in order, from {first} to {last}:',
   'cli.ask.form-number':
-    'Enter a number{unit, select, none {} other { in {unit}}}, right within {tolerance}{signed, select, yes {, with its sign} other {}}.',
+    '{tolerance, select, 0 {Enter a whole number.} other {Enter a number{unit, select, none {} other { in {unit}}}, right within {tolerance}{signed, select, yes {, with its sign} other {}}.}}',
   'cli.ask.form-pair': 'Give each one of: {right}',
   'cli.ask.form-place': 'Pick one of the places on the drawing:',
   'cli.ask.form-fill': 'Fill the cells marked ? with one of: {marks}',
