@@ -70,7 +70,8 @@ export function packAttempts(attempts: readonly Attempt[]): Columns {
     device: column((own) => place(own.device)),
     sequence: column((own, index) => own.sequence - (attempts[index - 1]?.sequence ?? 0)),
     drill: column((own) => place(own.drill)),
-  } as const;
+    // Does not compile when an attempt has a field that is left out here.
+  } as const satisfies Readonly<Record<Exclude<keyof Attempt, 'deck' | 'form'>, readonly unknown[]>>;
   return { words: [...places.keys()], ...lists };
 }
 
