@@ -12,7 +12,7 @@ export const ELECTRICAL = {
 
   'family.heat-pairs': 'Resistance and heat',
   'heat-pairs.prompt':
-    'The resistance of {part} was read at four temperatures and got mixed up. Which belongs to which?',
+    '{part}: its resistance was read at several temperatures and got mixed up. Which belongs to which?',
   'heat-pairs.winding': 'Copper winding of {solenoid}',
   'heat-pairs.row-falls': 'The hotter, the less it measures.',
   'heat-pairs.row-rises': 'The hotter, the more it measures.',
@@ -39,7 +39,7 @@ export const ELECTRICAL = {
 
   'family.pin-pairs': 'Ohms between two pins',
   'pin-pairs.prompt':
-    '{one} reads {first} Ω to the common pin {common}, {other} reads {second} Ω to it. What does the meter show between the pins of the two solenoids, in ohms? Within {tolerance} is right.',
+    'Read to the common pin {common}: {one} {first} Ω, {other} {second} Ω. What does the meter show between the pins of the two solenoids, in ohms? Within {tolerance} is right.',
   'pin-pairs.row': '{first} + {second} = {sum} Ω.',
   'pin-pairs.reason':
     'From the one pin through its winding to where pin {common} comes in, and from there through the other winding: one after the other.',

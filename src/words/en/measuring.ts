@@ -15,9 +15,9 @@ export const MEASURING = {
 
   'family.dial-reading': 'Reading a dial indicator',
   'dial-reading.prompt-zeroed':
-    '{fit}: with no selective part in, the dial was set to zero at one end of the travel and shows this at the other. One division is {division} {unit}. How far did it travel, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
+    '{fit}: the dial was set to zero at one end of the travel and shows this at the other. One division is {division} {unit}. How far did it travel, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
   'dial-reading.prompt-moved':
-    '{fit}: with no selective part in, the dial was not set to zero. It showed the first face at one end of the travel and the second at the other. One division is {division} {unit}. How far did it travel, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
+    '{fit}: the dial was not set to zero. It showed the first face at one end of the travel and the second at the other. One division is {division} {unit}. How far did it travel, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
   'dial-reading.face': '{steps} × {turn} + {divisions} × {division} = {shown} {unit} on the dial.',
   'dial-reading.reason-zeroed': 'It started at zero, so it travelled {travel} {unit}.',
   'dial-reading.reason-moved': '{to} − {from} = {travel} {unit}.',
@@ -90,7 +90,7 @@ export const MEASURING = {
 
   'family.pack-clearance': 'Clearance of a pack',
   'pack-clearance.prompt':
-    '{stack}: from the piston’s stop to the far face of the ring groove this drum measures {room} {unit}. {waves, select, flat {Sprung plates count pressed flat. } free {Sprung plates count with no load on them. } other {}}How much clearance do these leave, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
+    '{stack}: from the piston’s stop to the far face of the ring groove it measures {room} {unit} here. {waves, select, flat {Sprung plates count pressed flat. } free {Sprung plates count with no load on them. } other {}}How much clearance do these leave, in {unit, select, in {inches} other {{unit}}}? Within {tolerance} is right.',
   'pack-clearance.how-many': 'How many',
   'pack-clearance.each': 'Each',
   'pack-clearance.free': 'With no load',
