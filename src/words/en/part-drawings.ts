@@ -3,17 +3,6 @@ export const PART_DRAWINGS = {
   'drawing.end.front': 'front',
   'drawing.end.rear': 'rear',
 
-  'drawing.plate.piston': 'piston',
-  'drawing.plate.return-spring': 'return spring',
-  'drawing.plate.apply': 'apply plate',
-  'drawing.plate.friction': 'friction',
-  'drawing.plate.steel': 'steel',
-  'drawing.plate.waved': 'waved plate',
-  'drawing.plate.dished': 'dished plate',
-  'drawing.plate.separator': 'waved separator',
-  'drawing.plate.backing': 'backing plate',
-  'drawing.plate.washer': 'washer',
-  'drawing.plate.snap-ring': 'snap ring',
 
   'drawing.stack.title': 'Half section of the pack {stack}, thickness to scale',
   'drawing.stack.floor': 'Counted from the {floor}, which is at the {end} of the unit, up to the opening.',
@@ -23,10 +12,6 @@ export const PART_DRAWINGS = {
   'drawing.stack.plate':
     '{place, plural, =0 {No.} other {Place #: no.}} {position} from the floor, {name}{sized, select, yes {, {size}} other {}}{looks, select, step {, step} bevel {, bevel} dish {, hollow} lip {, lip} tab {, tab} other {}}{looks, select, none {} other {{towards, select, floor { towards the floor} other { towards the opening}}}}{lit, select, yes {, marked} other {}}.',
 
-  'drawing.seat-kind.thrust-bearing': 'thrust bearing',
-  'drawing.seat-kind.thrust-washer': 'thrust washer',
-  'drawing.seat-kind.lip-seal': 'lip seal',
-  'drawing.seat-kind.sealing-ring': 'sealing ring',
   'drawing.seat.title': 'Half section of seat {seat}',
   'drawing.seat.title-unnamed': 'Half section of a seat',
   'drawing.seat.face-title': 'The face seen from the {end}',

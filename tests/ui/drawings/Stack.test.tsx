@@ -214,7 +214,7 @@ describe('in words', () => {
       'No. 2 from the floor, return spring.',
       'No. 3 from the floor, dished plate, 1.50 mm flat, 2.60 mm free, hollow towards the opening.',
       'No. 4 from the floor, apply plate, 2.40 mm, step towards the floor.',
-      'No. 5 from the floor, friction, 1.60 mm.',
+      'No. 5 from the floor, friction plate, 1.60 mm.',
     ]);
   });
 
@@ -238,7 +238,7 @@ describe('in words', () => {
     show({ kind: 'stack', stack: 'B2', items: ['backing', 'C1/friction-1'], showThickness: true });
     expect(told().slice(1)).toEqual([
       'No. 1 from the floor, backing plate, 4.00 mm, lip towards the floor.',
-      'No. 2 from the floor, friction, 1.60 mm.',
+      'No. 2 from the floor, friction plate, 1.60 mm.',
     ]);
   });
 

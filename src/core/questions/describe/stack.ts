@@ -55,7 +55,7 @@ export function platesShown(deck: Deck, drawing: StackDrawing): ShownPlate[] {
 
 /** What the plate is called on the drawing: the shop's name, else its kind. */
 export const plateName = ({ name, kind }: DeckStackItem): Phrase =>
-  name === undefined ? say(`drawing.plate.${kind}`) : say('text', { text: name });
+  name === undefined ? say(`plate.${kind}`) : say('text', { text: name });
 
 /** "1.80 mm", or "1.60 mm flat, 2.10 mm free" of a waved plate. */
 export function plateSize({ thickness, free }: DeckStackItem): Phrase | null {
@@ -93,7 +93,7 @@ export function describeStack(deck: Deck, drawing: StackDrawing): Phrase[] {
         name: isCovered
           ? say('drawing.stack.covered')
           : hidesNames
-            ? say(`drawing.plate.${item.kind}`)
+            ? say(`plate.${item.kind}`)
             : plateName(item),
         size: size ?? say('text', { text: '' }),
         sized: size ? 'yes' : 'no',
