@@ -42,8 +42,6 @@ export const STACKS = {
   'family.stack-stranger': 'A plate of another pack',
   'stack-stranger.prompt':
     '{stack} is laid out, but one part belongs to another pack. Which? The floor is the {floor}; it is down on the drawing.',
-  'stack-stranger.part':
-    'A part of {stack} is laid out, but one plate belongs to another pack. Which? The floor is the {floor}; it is down on the drawing.',
   'stack-stranger.reason': 'In its place belongs the {plate}.',
 
   'family.stack-count': 'How many plates',

@@ -28,6 +28,16 @@ describe('seal-lip, by hand: S1 lies between pump and drum, its lip to the drum,
     expect(makeSay(unit.deck)(odd.explanation.reason)).toMatch('differs from the usual rule');
   });
 
+  test('the drawing above does not tell: the seal is covered, and the pressure is not drawn', () => {
+    expect(question.drawing).toEqual({
+      kind: 'shaft-line',
+      from: 'pump',
+      to: 'drum',
+      covered: ['S1'],
+      lit: ['S1'],
+    });
+  });
+
   test('a seal with no pressure side recorded is not asked', () => {
     expect(sealLip.facts(lineUnit({ S1: { pressure: undefined } }))).toEqual([]);
   });

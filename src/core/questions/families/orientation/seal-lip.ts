@@ -8,6 +8,7 @@ import {
   endByBodies,
   endName,
   endOf,
+  gapOf,
   oneSidedSeats,
   otherEnd,
   seatLine,
@@ -33,6 +34,7 @@ export const sealLip: Family = {
     const seat = askable(unit).find((candidate) => factOf(candidate) === fact);
     if (!seat) return undefined;
     const [lip, pressure] = [endOf(deck, seat, seat.lip!), endOf(deck, seat, seat.pressure!)];
+    const [from, to] = gapOf(deck, seat);
     const pick = (lipTo: End, pressureFrom: End) => ({
       form: 'one' as const,
       pick: `${lipTo}/${lipTo === pressureFrom ? 'pressure' : 'away'}`,
@@ -46,7 +48,8 @@ export const sealLip: Family = {
       facts: [fact],
       uses: seatRefs(unit, seat),
       prompt: say('seal-lip.prompt', { seat: seatName(seat) }),
-      drawing: { kind: 'seat', seat: seat.id, front: 'up', covered: true },
+      // On the line: a seal in its pocket is drawn with its pressure.
+      drawing: { kind: 'shaft-line', from, to, covered: [seat.id], lit: [seat.id] },
       space: {
         form: 'one',
         options: random.shuffle(

@@ -11,8 +11,8 @@ import { classOf, floorName, kindsIn, plateName, stackLine, stackName, sureStack
 /** Plates whose thicknesses are nearer than this look alike; common practice, no source. */
 const APART_MM = parseRational('0.2')!;
 
-/** Of a higher pack this many neighbouring plates are laid out. */
-const MOST_PLACES = 12;
+/** A pack is laid out whole, on its floor; with more places a drawing is too long for a phone. */
+const MOST_PLACES = 24;
 const FEWEST_PLACES = 5;
 
 const factOf = (stack: DeckStack): FactId => `stack:${stack.id}/plates`;
@@ -52,7 +52,7 @@ const askable = perUnit(
   (unit) =>
     new Map(
       sureStacks(unit)
-        .filter(({ items }) => items.length >= FEWEST_PLACES)
+        .filter(({ items }) => items.length >= FEWEST_PLACES && items.length <= MOST_PLACES)
         .map((stack) => [stack, swaps(unit, stack)] as const)
         .filter(([, found]) => found.length > 0),
     ),
@@ -73,11 +73,9 @@ export const stackStranger: Family = {
     );
     const { place, from, stranger } = random.pick(singles.length > 0 && random.unit() < 0.7 ? singles : all);
     const strange = `${from.id}/${stranger.id}`;
-    const count = Math.min(MOST_PLACES, stack.items.length);
-    const first = random.int(Math.max(0, place - count + 1), Math.min(place, stack.items.length - count));
-    const shown = stack.items
-      .map((item, index) => (index === place ? { id: strange, item: stranger } : { id: item.id, item }))
-      .slice(first, first + count);
+    const shown = stack.items.map((item, index) =>
+      index === place ? { id: strange, item: stranger } : { id: item.id, item },
+    );
     const single = shown.filter(
       ({ id, item }) =>
         id !== strange && stack.items.filter((other) => classOf(other) === classOf(item)).length === 1,
@@ -91,10 +89,7 @@ export const stackStranger: Family = {
         `stack:${from.id}`,
         `plate:${from.id}/${stranger.id}`,
       ],
-      prompt: say(count < stack.items.length ? 'stack-stranger.part' : 'stack-stranger.prompt', {
-        stack: stackName(stack),
-        floor: floorName(stack),
-      }),
+      prompt: say('stack-stranger.prompt', { stack: stackName(stack), floor: floorName(stack) }),
       drawing: {
         kind: 'stack',
         stack: stack.id,
@@ -116,7 +111,7 @@ export const stackStranger: Family = {
         if (answer.form !== 'place') return false;
         const raw = unit.deck.stacks!.find(({ id }) => id === stack.id)!.items;
         const index = shown.findIndex(({ id }) => id === answer.spot);
-        const [laid, wanted] = [shown[index]!.item.thickness, raw[first + index]!.thickness];
+        const [laid, wanted] = [shown[index]!.item.thickness, raw[index]!.thickness];
         if (!laid || !wanted) return false;
         return !exactIn(laid, 'mm').equals(exactIn(wanted, 'mm'));
       },
