@@ -5,8 +5,10 @@
 import { fail, pass, type Result } from '../core/result.ts';
 import { type ExchangeTrouble, trouble } from './trouble.ts';
 
-/** Letters of the longest link that is offered; many messengers cut off longer ones. */
-export const MAX_LINK = 8000;
+/** Letters of the longest link that is offered. Browsers open longer ones; what carries them often does not. */
+export const MAX_LINK = 32_000;
+/** Up to here a link arrives whole nearly everywhere; longer ones deserve a word of warning. */
+export const SURE_LINK = 2000;
 
 const ROUTE = '#/take/';
 

@@ -69,7 +69,8 @@ function seatsFor(votes: readonly number[], count: number): number[] {
 
 /** The area of each group, by votes; with its size, as even as can be. */
 function plannedGroups(people: readonly Person[], areas: readonly Area[], size: number) {
-  const count = Math.ceil(people.length / size);
+  // Three people in pairs are one group of three: nobody works alone.
+  const count = Math.max(1, Math.min(Math.ceil(people.length / size), Math.floor(people.length / 2)));
   const votes = areas.map((_, place) => people.filter(({ own }) => weakest(own) === place).length);
   const places = seatsFor(votes, count).flatMap((seats, place) => new Array<number>(seats).fill(place));
   const [floor, larger] = [Math.floor(people.length / count), people.length % count];

@@ -22,7 +22,7 @@ const unit = makeUnit(kestrel);
 const facts = factsOf(unit);
 
 describe('what is assigned', () => {
-  test('A1 the whole deck, some areas, or facts by name, in the order of the deck', () => {
+  test('H1 the whole deck, some areas, or facts by name, in the order of the deck', () => {
     expect(assignedFacts({ scope: { kind: 'deck' } }, facts)).toEqual({ facts, missing: [] });
     const flow = assignedFacts({ scope: { kind: 'areas', areas: ['hydraulics'] } }, facts).facts.map(
       ({ id }) => id,
@@ -38,7 +38,7 @@ describe('what is assigned', () => {
     expect(missing).toEqual(['range:99/elements']);
   });
 
-  test('A4 the higher issue counts, whichever comes first; equal ones by when they were made', () => {
+  test('H4 the higher issue counts, whichever comes first; equal ones by when they were made', () => {
     const [first, second] = [anAssignment({ issue: 1, madeAt: 9 }), anAssignment({ issue: 2, madeAt: 5 })];
     expect(laterIssue(first, second)).toBe(second);
     expect(laterIssue(second, first)).toBe(second);
@@ -66,13 +66,13 @@ describe('a report', () => {
     anAttempt({ sequence: 4, fact: 'range:9/elements', facts: ['range:9/elements', 'range:1/elements'] }),
   ];
 
-  test('A5 holds the attempts that needed an assigned fact of this deck, and nothing else', () => {
+  test('H5 holds the attempts that needed an assigned fact of this deck, and nothing else', () => {
     const report = makeReport({ ...given, attempts });
     expect(report.attempts.map(({ sequence }) => sequence)).toEqual([1, 4]);
     expect(report.flags.map(({ id }) => id)).toEqual(['flag-1']);
   });
 
-  test('A5 a short report and the one before it join to the long one', () => {
+  test('H5 a short report and the one before it join to the long one', () => {
     const cut = attempts[0]!.at;
     const [before, after, all] = [
       makeReport({ ...given, id: 'r1', attempts: attempts.filter(({ at }) => at <= cut), madeAt: 5 }),
@@ -111,7 +111,7 @@ describe('joining reports', () => {
       ),
     );
 
-  test('A6 the order and the number of copies make no difference', () => {
+  test('H6 the order and the number of copies make no difference', () => {
     fc.assert(
       fc.property(someReports, fc.integer(), (rows, seed) => {
         const reports = built(rows);
@@ -124,7 +124,7 @@ describe('joining reports', () => {
     );
   });
 
-  test('A6 every attempt of a learner is there once, and none of another’s', () => {
+  test('H6 every attempt of a learner is there once, and none of another’s', () => {
     fc.assert(
       fc.property(someReports, (rows) => {
         for (const { learner, attempts } of joinReports(built(rows)).learners) {
@@ -137,7 +137,7 @@ describe('joining reports', () => {
     );
   });
 
-  test('A6 the latest name counts, an old report brings no old name back', () => {
+  test('H6 the latest name counts, an old report brings no old name back', () => {
     const reports = [
       sealed(aReport({ id: 'new', madeAt: 9, learner: { id: 'l', name: 'Ada L.' } })),
       sealed(aReport({ id: 'old', madeAt: 1, learner: { id: 'l', name: 'A.' } })),
@@ -145,7 +145,7 @@ describe('joining reports', () => {
     expect(joinReports(reports).learners[0]).toMatchObject({ name: 'Ada L.', reports: 2, lastReport: 9 });
   });
 
-  test('A7 one attempt with two contents is told, and the one handed in first counts', () => {
+  test('H7 one attempt with two contents is told, and the one handed in first counts', () => {
     const honest = sealed(aReport({ id: 'a', madeAt: 1, attempts: [anAttempt({ right: false })] }));
     const changed = sealed(aReport({ id: 'b', madeAt: 2, attempts: [anAttempt({ right: true })] }));
     for (const order of [[honest, changed], [changed, honest]]) {
@@ -155,7 +155,7 @@ describe('joining reports', () => {
     }
   }); // biome-ignore format: two orders
 
-  test('A7 one attempt handed in by two people is told', () => {
+  test('H7 one attempt handed in by two people is told', () => {
     const copy = sealed(aReport({ id: 'b', learner: { id: 'learner-2', name: 'Bo' } }));
     expect(joinReports([sealed(aReport()), copy]).disputed).toEqual([
       { attempt: 'phone-1', learners: ['learner-1', 'learner-2'], kind: 'shared' },
@@ -163,7 +163,7 @@ describe('joining reports', () => {
     ]);
   });
 
-  test('A7 each device’s key is kept; a report without a seal shows as null', () => {
+  test('H7 each device’s key is kept; a report without a seal shows as null', () => {
     const reports = [
       sealed(aReport()),
       sealed(aReport({ id: 'b' }), 'key-2'),
@@ -182,7 +182,7 @@ describe('corrections', () => {
     anAttempt({ sequence: 5, deck: 'other' }),
   ];
 
-  test('A8 void earlier attempts on what they correct: not other facts, not other decks, not later revisions', () => {
+  test('H8 void earlier attempts on what they correct: not other facts, not other decks, not later revisions', () => {
     expect(voidsOf(attempts, [aCorrection()])).toEqual(new Set(['phone-1', 'phone-4']));
     expect(voidsOf(attempts, [])).toEqual(new Set());
     expect(voidsOf(attempts, [aCorrection({ revision: 3 })])).toEqual(
@@ -190,7 +190,7 @@ describe('corrections', () => {
     );
   });
 
-  test('A8 a fact whose only answers are voided is as if never asked', () => {
+  test('H8 a fact whose only answers are voided is as if never asked', () => {
     const memory = foldAttempts(attempts, voidsOf(attempts, [aCorrection({ revision: 3, deck: 'demo' })]));
     expect(memory.get('range:2/elements')!.asked).toBe(1);
     const others = attempts.filter(({ deck }) => deck === 'demo');
@@ -199,7 +199,7 @@ describe('corrections', () => {
     ).toBe(false);
   });
 
-  test('A9 a learner is told of what he answered, and of nothing else', () => {
+  test('H9 a learner is told of what he answered, and of nothing else', () => {
     const [notice, ...rest] = noticesFor(attempts, [
       aCorrection(),
       aCorrection({ id: 'elsewhere', facts: ['range:7/elements'] }),
@@ -211,7 +211,7 @@ describe('corrections', () => {
     ]);
   });
 
-  test('A9 the instructor sees whom to tell, and who was told by his own device', () => {
+  test('H9 the instructor sees whom to tell, and who was told by his own device', () => {
     const logs = joinReports([
       sealed(aReport({ learner: { id: 'a', name: 'Ada' }, attempts, corrections: ['correction-1'] })),
       sealed(aReport({ id: 'b', learner: { id: 'b', name: 'Bo' }, attempts: [anAttempt({ device: 'b', day: 20_003 })] })),
@@ -223,13 +223,13 @@ describe('corrections', () => {
     ]);
   }); // biome-ignore format: one report a line
 
-  test('A10 lists of corrections that travelled apart join by id', () => {
+  test('H10 lists of corrections that travelled apart join by id', () => {
     const [one, two] = [aCorrection(), aCorrection({ id: 'correction-2', revision: 3 })];
     expect(joinCorrections([two], [one, two])).toEqual([one, two]);
     expect(joinCorrections([one], [], [two])).toEqual([one, two]);
   });
 
-  test('A8 a wrong cell, put right, names the facts that came out otherwise', () => {
+  test('H8 a wrong cell, put right, names the facts that came out otherwise', () => {
     const wrong = structuredClone(kestrel) as { -readonly [K in keyof Deck]: Deck[K] };
     const later = { ...kestrel, revision: kestrel.revision + 1 };
     wrong.chart = {
@@ -248,7 +248,7 @@ describe('corrections', () => {
     expect(() => correctionBetween(unit, unit, said)).toThrow('later revision');
   });
 
-  test('A8 a new name corrects nothing', () => {
+  test('H8 a new name corrects nothing', () => {
     const renamed = { ...kestrel, revision: kestrel.revision + 1, title: 'Kestrel' };
     const { refs, facts: touched } = correctionBetween(unit, makeUnit(renamed), { id: 'c', note: '', at: 5 });
     expect([refs, touched]).toEqual([[], []]);

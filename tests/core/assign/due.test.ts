@@ -18,11 +18,11 @@ const MOMENTS: readonly [why: string, date: string, time: string, zone: string, 
 ]; // biome-ignore format: a table reads across
 
 describe('when class is', () => {
-  test.each(MOMENTS)('A2 %s: %s %s %s', (_, date, time, zone, utc) => {
+  test.each(MOMENTS)('H2 %s: %s %s %s', (_, date, time, zone, utc) => {
     expect(new Date(classMoment({ date, time, zone })).toISOString()).toBe(utc.replace('Z', ':00.000Z'));
   });
 
-  test('A2 what the zone shows at that moment is the wall time that was meant, all year round', () => {
+  test('H2 what the zone shows at that moment is the wall time that was meant, all year round', () => {
     for (const zone of ['Europe/Berlin', 'America/St_Johns', 'Australia/Sydney', 'Asia/Tokyo']) {
       const shown = new Intl.DateTimeFormat('sv-SE', {
         timeZone: zone,
@@ -37,7 +37,7 @@ describe('when class is', () => {
     }
   });
 
-  test('A3 the due day is the learner’s own calendar day of that moment', () => {
+  test('H3 the due day is the learner’s own calendar day of that moment', () => {
     const classAt = { date: '2026-12-03', time: '08:00', zone: 'Pacific/Auckland' };
     expect(dateOfDay(dueDay(classAt))).toBe('2026-12-03');
     expect(dateOfDay(dueDay(classAt, 'America/New_York'))).toBe('2026-12-02');
@@ -45,7 +45,7 @@ describe('when class is', () => {
     expect(dateOfDay(dueDay(late, 'Europe/Berlin'))).toBe('2026-12-04');
   });
 
-  test('A3 days to class count midnights of the learner, not spans of 24 hours', () => {
+  test('H3 days to class count midnights of the learner, not spans of 24 hours', () => {
     const classAt = { date: '2026-12-03', time: '08:00', zone: 'Europe/Berlin' };
     const now = (utc: string) => ({ at: Date.parse(utc), zone: 'Europe/Berlin' });
     expect(daysToClass(classAt, now('2026-12-02T22:59Z'))).toBe(1);
