@@ -3,7 +3,6 @@ export const PART_DRAWINGS = {
   'drawing.end.front': 'front',
   'drawing.end.rear': 'rear',
 
-
   'drawing.stack.title': 'Half section of the pack {stack}, thickness to scale',
   'drawing.stack.floor': 'Counted from the {floor}, which is at the {end} of the unit, up to the opening.',
   'drawing.stack.floor-caption': '{floor}, at the {end} of the unit',
