@@ -10,14 +10,21 @@ import { useNumberKeys } from './use-number-keys.ts';
 
 export function OrderPlaces({ space, draft, onChange, say, right }: AnswerProps<'order'>) {
   const alike = space.alike ?? [];
-  const left = space.items.filter((item) => !draft.order.includes(item.id));
-  const likesOf = (id: string) => alike.find((ids) => ids.includes(id)) ?? [id];
-  const keys = left.filter(({ id }) => left.find((item) => likesOf(id).includes(item.id))!.id === id);
   const label = (id: string) => say(space.items.find((item) => item.id === id)!.label);
-  const keyLabel = (id: string) => {
-    const count = left.filter((item) => likesOf(id).includes(item.id)).length;
-    return likesOf(id).length > 1 ? say(phrase('answer.several', { what: label(id), count })) : label(id);
-  };
+  // A key for each kind stays where it is, however many of the kind are left.
+  const keys = space.items
+    .map(({ id }) => alike.find((ids) => ids.includes(id)) ?? [id])
+    .filter((likes, index, all) => all.findIndex((other) => other[0] === likes[0]) === index)
+    .map((likes) => ({ likes, left: likes.filter((id) => !draft.order.includes(id)) }))
+    .filter(({ left }) => left.length > 0)
+    .map(({ likes, left: [next, ...others] }) => ({
+      kind: likes[0]!,
+      id: next!,
+      text:
+        likes.length > 1
+          ? say(phrase('answer.several', { what: label(next!), count: others.length + 1 }))
+          : label(next!),
+    }));
   const given = withLikesNamed(alike, draft.order);
   const rightOrder = right && withLikesNamed(alike, right.order);
   const take = (id: string) => onChange({ form: 'order', order: [...draft.order, id] });
@@ -51,9 +58,9 @@ export function OrderPlaces({ space, draft, onChange, say, right }: AnswerProps<
       {!right && (
         <fieldset className={`answer choices ${widthClass(space.items.map((item) => say(item.label)))}`}>
           <legend>{say(phrase('answer.tap-next'))}</legend>
-          {keys.map(({ id }) => (
-            <button key={id} type="button" className="choice slim" onClick={() => take(id)}>
-              {keyLabel(id)}
+          {keys.map(({ kind, id, text }) => (
+            <button key={kind} type="button" className="choice slim" onClick={() => take(id)}>
+              {text}
             </button>
           ))}
           <button
