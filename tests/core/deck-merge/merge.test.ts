@@ -42,7 +42,7 @@ const ROWS: readonly [name: string, mine: Edit, theirs: Edit, conflicts: string[
 ]; // biome-ignore format: a table reads across
 
 describe('three-way merge', () => {
-  test.each(ROWS)('%s', (_, mine, theirs, expected) => {
+  test.each(ROWS)('B1 %s', (_, mine, theirs, expected) => {
     const { conflicts } = mergeDecks(base, edited(mine), edited(theirs));
     expect(idsOf(conflicts)).toEqual(expected);
     const turned = mergeDecks(base, edited(theirs), edited(mine)).conflicts;
@@ -53,7 +53,7 @@ describe('three-way merge', () => {
     }
   });
 
-  test('what only one side changed is in, from both sides', () => {
+  test('B1 what only one side changed is in, from both sides', () => {
     const { deck } = mergeDecks(
       base,
       edited((d) => (range(d, '1').note = 'mine')),
@@ -64,7 +64,7 @@ describe('three-way merge', () => {
     expect(loadDeck(JSON.stringify(deck)).ok).toBe(true);
   });
 
-  test('a choice settles a conflict; the list of conflicts stays', () => {
+  test('B1 a choice settles a conflict; the list of conflicts stays', () => {
     const [mine, theirs] = [edited((d) => (d.title = 'A')), edited((d) => (d.title = 'B'))];
     expect(mergeDecks(base, mine, theirs).deck.title).toBe('A');
     const chosen = mergeDecks(base, mine, theirs, new Map([['title', 'theirs' as const]]));
@@ -72,7 +72,7 @@ describe('three-way merge', () => {
     expect(idsOf(chosen.conflicts)).toEqual(['changed title']);
   });
 
-  test('a value that nobody verified as it now stands comes unsure, until somebody chooses', () => {
+  test('B3 a value that nobody verified as it now stands comes unsure, until somebody chooses', () => {
     const mine = edited((d) => (d.train.gearsets[0].sun.teeth = 44));
     const theirs = edited((d) => (d.train.gearsets[0].verified = { by: 'Ada', on: '2026-10-01' }));
     const set = (choice?: 'mine' | 'theirs') =>
@@ -88,7 +88,7 @@ describe('three-way merge', () => {
     expect(() => mergeDecks(base, base, { ...base, id: 'other' })).toThrow('not one deck');
   });
 
-  test('conflicts are listed by the facts that rest on them; names by themselves', () => {
+  test('B5 conflicts are listed by the facts that rest on them; names by themselves', () => {
     const sides = [
       edited(
         (d) => (range(d, '3').applied = ['B1', 'C1']),
@@ -156,7 +156,7 @@ describe('laws of merging, over random edits', () => {
     return edited(...kept.map((index) => FIELDS[index]!));
   };
 
-  test('nothing changed on one side gives the other side; the same on both gives it too', () => {
+  test('B1 nothing changed on one side gives the other side; the same on both gives it too', () => {
     fc.assert(
       fc.property(some, (indexes) => {
         const side = by(indexes);
@@ -172,7 +172,7 @@ describe('laws of merging, over random edits', () => {
     ); // biome-ignore format: three pairs
   });
 
-  test('edits that do not meet merge to what doing both would give, whoever is merged into whom', () => {
+  test('B1 edits that do not meet merge to what doing both would give, whoever is merged into whom', () => {
     fc.assert(
       fc.property(some, some, (first, second) => {
         const [a, b] = [first, second.filter((index) => !first.includes(index))];
