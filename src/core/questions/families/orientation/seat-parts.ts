@@ -50,7 +50,7 @@ export const touchedAt = (deck: Deck, seat: DeckSeat, end: End): string =>
   seat.faces[faceTowards(deck, seat, end)].touches;
 
 /** The body beyond a face: through other seats, until one of the shaft line is reached. */
-export function bodyBeyond(deck: Deck, seat: DeckSeat, side: Side): string {
+function bodyBeyond(deck: Deck, seat: DeckSeat, side: Side): string {
   let [at, from, id] = [seat, seat.id, seat.faces[side].touches];
   for (let steps = 0; !isBody(deck, id) && steps < 99; steps++) {
     at = deck.seats!.find((other) => other.id === id)!;
@@ -68,7 +68,7 @@ export function endByBodies(deck: Deck, seat: DeckSeat, side: Side): End {
 }
 
 /** Which face this end of the unit sees, by the bodies. */
-export const sideByBodies = (deck: Deck, seat: DeckSeat, end: End): Side =>
+const sideByBodies = (deck: Deck, seat: DeckSeat, end: End): Side =>
   endByBodies(deck, seat, 'A') === end ? 'A' : 'B';
 
 /** The bodies to the front and to the rear of a seat. Several seats can lie between the same two. */

@@ -1,6 +1,6 @@
 /** Heights of packs, worked in the unit that their plates are written in, and the table they are worked from. */
 import type { Plate, Waves } from '../../../measure/stack.ts';
-import { decimalsOf, type Rational, rational } from '../../../rational.ts';
+import { decimalsOf } from '../../../rational.ts';
 import { exactIn, type Length } from '../../../unit/record.ts';
 import type { DeckStack, DeckStackItem } from '../../../unit/stacks.ts';
 import { say } from '../../phrase.ts';
@@ -50,9 +50,6 @@ export const floatHeight = (stack: DeckStack, waves: Waves): number => {
 
 export const isSprung = (stack: DeckStack): boolean =>
   platesIn(stack).some(({ kind }) => SPRUNG.includes(kind));
-
-/** A step of the last place, as a number of the pack's unit. */
-export const stepOf = (places: number): Rational => rational(1n, 10n ** BigInt(places));
 
 const length = (amount: Length | undefined) =>
   amount ? say('stack.length', { value: amount.value, unit: amount.unit }) : say('stack.no-length');
