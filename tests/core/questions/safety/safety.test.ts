@@ -20,7 +20,7 @@ describe('load in each leg of a two-leg sling', () => {
   // Arithmetic: at 60° to level each leg carries 0.577 of the weight, at 45° 0.707, at 30° all of it.
   test.each([
     [60, 0.577],
-    [45, 0.707],
+    [45, Math.SQRT1_2],
     [30, 1],
   ])('at %d° it is %f of the weight', (angle, share) => {
     const found = asked(60, (seed) => ask(unit, slingLoad, seed)).filter(
