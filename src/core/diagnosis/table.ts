@@ -5,6 +5,7 @@
  */
 import { type Fault, faultId } from '../faults/fault.ts';
 import { faultSpace } from '../faults/space.ts';
+import type { Deck } from '../unit/deck.ts';
 import type { Unit } from '../unit/unit.ts';
 import { predict } from './predict.ts';
 import { type Observation, type Reading, type Test, testId, testsOf } from './test.ts';
@@ -16,38 +17,41 @@ export interface Table {
   reading(suspect: Fault, test: Test): Reading | null;
 }
 
-/** A table worked out in full. */
+/** A table whose readings are worked out as they are asked for, each once. */
 export function makeTable(
   suspects: readonly Fault[],
   tests: readonly Test[],
   predicted: (suspect: Fault, test: Test) => Reading | null,
 ): Table {
+  const tested = new Map(tests.map((test) => [testId(test), test]));
   const rows = new Map(
-    suspects.map((suspect) => [
-      faultId(suspect),
-      new Map(tests.map((test) => [testId(test), predicted(suspect, test)])),
-    ]),
+    suspects.map((suspect) => [faultId(suspect), { suspect, known: new Map<string, Reading | null>() }]),
   );
   return {
     suspects,
     tests,
     reading(suspect, test) {
-      const reading = rows.get(faultId(suspect))?.get(testId(test));
-      if (reading === undefined)
-        throw new Error(`the table lacks "${faultId(suspect)}" under "${testId(test)}"`);
+      const id = testId(test);
+      const row = rows.get(faultId(suspect));
+      const asked = tested.get(id);
+      if (!row || !asked) throw new Error(`the table lacks "${faultId(suspect)}" under "${id}"`);
+      const known = row.known.get(id);
+      if (known !== undefined) return known;
+      const reading = predicted(row.suspect, asked);
+      row.known.set(id, reading);
       return reading;
     },
   };
 }
 
-const tables = new WeakMap<Unit, Table>();
+const tables = new WeakMap<Deck, Table>();
 
 /**
- * Every single fault of the unit under every test its data allow; worked out once for each unit. A fault of which
+ * Every single fault of the unit under every test its data allow; kept with the deck. A fault of which
  * the deck does not settle what every row does is no suspect: it could never be struck out.
  */
 export function tableOf(unit: Unit): Table {
-  const known = tables.get(unit);
+  const known = tables.get(unit.deck);
   if (known) return known;
   const all = makeTable(faultSpace(unit), testsOf(unit), (suspect, test) => predict(unit, suspect, test));
   const roads = all.tests.filter(({ kind }) => kind === 'road');
@@ -55,7 +59,7 @@ export function tableOf(unit: Unit): Table {
     roads.every((road) => all.reading(suspect, road) !== null),
   );
   const table = narrow(all, { suspects });
-  tables.set(unit, table);
+  tables.set(unit.deck, table);
   return table;
 }
 

@@ -110,7 +110,7 @@ export const AREA_OF: Readonly<Record<string, Area>> = {
   'tap-pressures': 'hydraulics',
   'faults-that-fit': 'diagnosis',
   'one-cause': 'diagnosis',
-  'impossible-suspects': 'measuring',
+  'impossible-suspects': 'diagnosis',
   'code-watches': 'electrical',
   'codes-that-set': 'electrical',
   'code-roots': 'electrical',

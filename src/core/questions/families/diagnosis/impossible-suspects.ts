@@ -9,7 +9,7 @@ import type { Unit } from '../../../unit/unit.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { distinctLures } from '../chart-parts.ts';
-import { perUnit } from '../per-unit.ts';
+import { perDeck } from '../per-unit.ts';
 import { seenAgain } from './seen-again.ts';
 import {
   benchOf,
@@ -32,7 +32,7 @@ import {
 const FACT = 'skill:impossible-suspects';
 
 /** Faults with a complaint that leaves enough suspects. */
-const causes = perUnit((unit: Unit): Fault[] => {
+const causes = perDeck((unit: Unit): Fault[] => {
   const bench = benchOf(unit);
   if (!bench) return [];
   return showing(unit, bench).filter((fault) =>

@@ -8,7 +8,7 @@ import type { Unit } from '../../../unit/unit.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { distinctLures } from '../chart-parts.ts';
-import { perUnit } from '../per-unit.ts';
+import { perDeck } from '../per-unit.ts';
 import { seenAgain } from './seen-again.ts';
 import {
   benchOf,
@@ -50,7 +50,7 @@ const telling = ({ both, firstOnly, secondOnly }: Heaps): boolean =>
   both.length > 0 && firstOnly.length > 0 && secondOnly.length > 0;
 
 /** Faults with two complaints that tell, each with the pairs that do. */
-const cases = perUnit((unit: Unit): readonly { readonly fault: Fault; readonly pairs: Observation[][] }[] => {
+const cases = perDeck((unit: Unit): readonly { readonly fault: Fault; readonly pairs: Observation[][] }[] => {
   const bench = benchOf(unit);
   if (!bench) return [];
   const seenBefore = new Map<string, boolean>();

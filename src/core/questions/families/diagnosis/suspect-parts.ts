@@ -17,7 +17,7 @@ import { say } from '../../phrase.ts';
 import type { Answer, Lure, Option } from '../../question.ts';
 import { setAnswer } from '../chart-parts.ts';
 import { faultRanges } from '../fault-parts.ts';
-import { perUnit } from '../per-unit.ts';
+import { perDeck } from '../per-unit.ts';
 
 /** Options of a set: one in 64 is guessed. */
 export const OPTIONS = 6;
@@ -27,7 +27,7 @@ const OF_DEGREE: readonly FaultKind[] = ['friction-short', 'low-pressure', 'sens
 const BY_TEST: readonly TestKind[] = ['road', 'gauge', 'voltage', 'resistance'];
 
 /** Suspects and tests that may be asked about; null where a one-way belies the chart or too little is verified. */
-export const benchOf = perUnit((unit: Unit): Table | null => {
+export const benchOf = perDeck((unit: Unit): Table | null => {
   if (faultRanges(unit).length === 0) return null;
   const table = tableOf(unit);
   return narrow(table, {
