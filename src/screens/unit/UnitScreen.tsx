@@ -1,115 +1,103 @@
-/** Look a thing up in five seconds: chart, gear train, parts, and where each value comes from. */
-import { useState } from 'react';
+/** Look a thing up in five seconds: every part of the deck, drawn or listed, and where each value comes from. */
+import { type ReactNode, useState } from 'react';
 import { Link } from 'wouter';
-import { CASE } from '../../core/gears/train.ts';
 import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import { makeDecimal } from '../../core/rational.ts';
-import type { Provenance } from '../../core/unit/deck.ts';
 import { rangeOf, type Unit } from '../../core/unit/unit.ts';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import { Sheet, titleBlockOf } from '../../ui/Sheet.tsx';
 import type { Say } from '../../words/words.ts';
+import { Contents, placeOf } from './Contents.tsx';
+import { Elements, LeverPositions, Sensors, Solenoids } from './ControlSections.tsx';
+import { FitsSection } from './FitsSection.tsx';
+import { SequencesSection } from './SequencesSection.tsx';
+import { ShaftLineSection } from './ShaftLineSection.tsx';
+import { StackSection } from './StackSection.tsx';
+import { WiresSection } from './WiresSection.tsx';
 
-function ProvenanceNote({ of, unit, say }: { of: Provenance; unit: Unit; say: Say }) {
-  const source = unit.deck.sources?.find((candidate) => candidate.id === of.source);
-  const parts = [
-    of.unsure && say(phrase('unit.unsure')),
-    of.verified && say(phrase('unit.verified', { by: of.verified.by, on: of.verified.on })),
-    source && say(phrase('unit.source', { title: source.title })),
-    of.note,
-  ].filter(Boolean);
-  return parts.length > 0 ? <span className="provenance">{parts.join('; ')}</span> : null;
+interface Props {
+  readonly unit: Unit;
+  readonly say: Say;
 }
 
-function Elements({ unit, say }: { unit: Unit; say: Say }) {
-  return (
-    <table className="listing">
-      <tbody>
-        {unit.deck.train.elements.map((element) => {
-          const [first, second] = element.between;
-          const key =
-            element.kind === 'one-way' ? 'unit.one-way' : second === CASE ? 'unit.holds' : 'unit.joins';
-          return (
-            <tr key={element.id}>
-              <th scope="row">{element.id}</th>
-              <td>
-                {element.name && <strong>{element.name} </strong>}
-                {say(phrase(key, { first: thing('shaft', first), second: thing('shaft', second) }))}
-                <ProvenanceNote of={element} unit={unit} say={say} />
-              </td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
-  );
-}
-
-function Solenoids({ unit, say }: { unit: Unit; say: Say }) {
-  const feed = (id: string) =>
-    unit.deck.train.elements.some((element) => element.id === id)
-      ? thing('element', id)
-      : phrase(`feed.${id}`);
-  return (
-    <table className="listing">
-      <tbody>
-        {unit.deck.solenoids?.map((solenoid) => (
-          <tr key={solenoid.id}>
-            <th scope="row">{solenoid.id}</th>
-            <td>
-              {solenoid.name && <strong>{solenoid.name} </strong>}
-              {say(phrase('unit.feeds', { what: solenoid.feeds.map(feed) }))},{' '}
-              {say(phrase(`unit.unplugged.${solenoid.whenUnplugged}`))}
-              <ProvenanceNote of={solenoid} unit={unit} say={say} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-/** The chart and the train, with one range put into the train on tap. */
-function ChartAndTrain({ unit, say }: { unit: Unit; say: Say }) {
-  const [shown, setShown] = useState('');
+/** The train, and the speeds of one range put into it. */
+function TrainSection({ unit, say, shown, onShow }: Props & { shown: string; onShow: (id: string) => void }) {
   const range = rangeOf(unit, shown);
   return (
     <>
-      <section>
-        <h2>{say(phrase('unit.chart'))}</h2>
-        <DrawingView
-          drawing={{ kind: 'chart', showRatios: true, ...(range ? { litRows: [range.id] } : {}) }}
-          unit={unit}
-          say={say}
-        />
-      </section>
-      <section>
-        <h2>{say(phrase('unit.train'))}</h2>
-        <label className="field">
-          <span>{say(phrase('unit.show-range'))}</span>
-          <select value={shown} onChange={(event) => setShown(event.target.value)}>
-            <option value="">{say(phrase('unit.no-range'))}</option>
-            {unit.ranges.map(({ id, ratio, decimals }) => (
-              <option key={id} value={id}>
-                {say(
-                  phrase('unit.ratio', { range: thing('range', id), ratio: makeDecimal(ratio, decimals) }),
-                )}
-              </option>
-            ))}
-          </select>
-        </label>
-        <DrawingView
-          drawing={{ kind: 'train', showTeeth: true, ...(range ? { applied: range.applied } : {}) }}
-          unit={unit}
-          say={say}
-        />
-      </section>
+      <label className="field">
+        <span>{say(phrase('unit.show-range'))}</span>
+        <select value={shown} onChange={(event) => onShow(event.target.value)}>
+          <option value="">{say(phrase('unit.no-range'))}</option>
+          {unit.ranges.map(({ id, ratio, decimals }) => (
+            <option key={id} value={id}>
+              {say(phrase('unit.ratio', { range: thing('range', id), ratio: makeDecimal(ratio, decimals) }))}
+            </option>
+          ))}
+        </select>
+      </label>
+      <DrawingView
+        drawing={{ kind: 'train', showTeeth: true, ...(range ? { applied: range.applied } : {}) }}
+        unit={unit}
+        say={say}
+      />
+      {range && <DrawingView drawing={{ kind: 'speeds', range: range.id }} unit={unit} say={say} />}
     </>
   );
 }
 
-export function UnitScreen({ unit, say }: { unit: Unit; say: Say }) {
+function Cautions({ unit, say }: Props) {
+  return (
+    <>
+      {unit.deck.cautions?.map((caution) => (
+        <p key={caution.id} className="caution">
+          {caution.text}
+        </p>
+      ))}
+      <p className="aside">{say(phrase('app.standing-line'))}</p>
+    </>
+  );
+}
+
+function Sources({ unit }: { unit: Unit }) {
+  return (
+    <ul className="steps">
+      {unit.deck.sources?.map((source) => (
+        <li key={source.id}>{[source.title, source.by, source.on].filter(Boolean).join(', ')}</li>
+      ))}
+    </ul>
+  );
+}
+
+export function UnitScreen({ unit, say }: Props) {
+  const [shown, setShown] = useState('');
   const { deck } = unit;
+  const range = rangeOf(unit, shown);
+  const given = { unit, say };
+  // In the order of the page; what the deck does not have is left out.
+  const parts: readonly (readonly [string, ReactNode])[] = [
+    [
+      'chart',
+      <DrawingView
+        key="chart"
+        drawing={{ kind: 'chart', showRatios: true, ...(range ? { litRows: [range.id] } : {}) }}
+        {...given}
+      />,
+    ],
+    ['train', <TrainSection key="train" {...given} shown={shown} onShow={setShown} />],
+    ['elements', <Elements key="elements" {...given} />],
+    ['solenoids', deck.solenoids && <Solenoids key="solenoids" {...given} />],
+    ['shaft-line', deck.shaftLine && <ShaftLineSection key="shaft-line" {...given} />],
+    ['stacks', deck.stacks && <StackSection key="stacks" {...given} />],
+    ['fits', deck.fits && <FitsSection key="fits" {...given} />],
+    ['wires', deck.electrical && <WiresSection key="wires" {...given} />],
+    ['sequences', deck.sequences && <SequencesSection key="sequences" {...given} />],
+    ['lever', deck.lever && <LeverPositions key="lever" {...given} />],
+    ['sensors', deck.sensors && <Sensors key="sensors" {...given} />],
+    ['cautions', deck.cautions && <Cautions key="cautions" {...given} />],
+    ['sources', deck.sources && <Sources key="sources" unit={unit} />],
+  ];
+  const held = parts.filter(([, content]) => content);
   return (
     <Sheet
       top={
@@ -120,74 +108,15 @@ export function UnitScreen({ unit, say }: { unit: Unit; say: Say }) {
       }
       titleBlock={titleBlockOf(unit, say)}
     >
-      <ChartAndTrain unit={unit} say={say} />
-      <section>
-        <h2>{say(phrase('unit.elements'))}</h2>
-        <Elements unit={unit} say={say} />
-      </section>
-      {deck.solenoids && (
-        <section>
-          <h2>{say(phrase('unit.solenoids'))}</h2>
-          <Solenoids unit={unit} say={say} />
+      <Contents parts={held.map(([part]) => part)} say={say} />
+      {held.map(([part, content]) => (
+        <section key={part} className="unit-part">
+          <h2 id={placeOf(part)} tabIndex={-1}>
+            {say(phrase(`unit.${part}`))}
+          </h2>
+          {content}
         </section>
-      )}
-      {deck.lever && (
-        <section>
-          <h2>{say(phrase('unit.lever'))}</h2>
-          <table className="listing">
-            <tbody>
-              {deck.lever.positions.map((position) => (
-                <tr key={position.id}>
-                  <th scope="row">{position.name ?? position.id}</th>
-                  <td>
-                    {say(phrase('unit.lever-rows', { rows: position.rows.map((id) => thing('range', id)) }))}
-                    <ProvenanceNote of={position} unit={unit} say={say} />
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
-      )}
-      {deck.sensors && (
-        <section>
-          <h2>{say(phrase('unit.sensors'))}</h2>
-          <table className="listing">
-            <tbody>
-              {deck.sensors.map((sensor) => (
-                <tr key={sensor.id}>
-                  <th scope="row">{sensor.name ?? sensor.id}</th>
-                  <td>
-                    {say(phrase('unit.reads', { shaft: thing('shaft', sensor.reads), teeth: sensor.teeth }))}
-                    <ProvenanceNote of={sensor} unit={unit} say={say} />
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
-      )}
-      {deck.cautions && (
-        <section>
-          <h2>{say(phrase('unit.cautions'))}</h2>
-          {deck.cautions.map((caution) => (
-            <p key={caution.id} className="caution">
-              {caution.text}
-            </p>
-          ))}
-          <p className="aside">{say(phrase('app.standing-line'))}</p>
-        </section>
-      )}
-      {deck.sources && (
-        <section>
-          <h2>{say(phrase('unit.sources'))}</h2>
-          <ul className="steps">
-            {deck.sources.map((source) => (
-              <li key={source.id}>{[source.title, source.by, source.on].filter(Boolean).join(', ')}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      ))}
       <p>
         <Link href="/preview">{say(phrase('preview.link'))}</Link>
       </p>

@@ -98,16 +98,19 @@ export function layoutLine(
     const top = middle - own / 2;
     const bottom = middle + own / 2;
     y += room;
+    const sized = entry.is === 'seat' && entry.seat.size !== undefined && !entry.isCovered;
+    const inner = sized ? (mm(entry.seat, 'inner') / widest) * WIDEST : NOMINAL.inner;
+    const outer = sized ? (mm(entry.seat, 'outer') / widest) * WIDEST : NOMINAL.outer;
+    const reach = entry.is === 'body' ? HALF[shapeOf(entry.body.belongsTo)] : outer;
     for (const [index, { number, end }] of places.entries()) {
-      const at = { x: axis - (entry.is === 'body' ? HALF[shapeOf(entry.body.belongsTo)] : WIDEST) - 4 };
       const level = end === null ? middle : end === head ? top + 4 : bottom - 4;
       spots.push({
         id: end === null ? id : `${id}/${end}`,
         label: String(number),
         x: 24,
         y: middle + (index - (places.length - 1) / 2) * TARGET,
-        via: { x: at.x, y: level },
-        at: { x: at.x + (entry.is === 'body' ? 8 : 10), y: level },
+        via: { x: axis - WIDEST - 8, y: level },
+        at: { x: axis - reach + 3, y: level },
       });
     }
     const row = { top, bottom, lines, isLit: entry.isLit, id };
@@ -115,13 +118,12 @@ export function layoutLine(
       const shape = shapeOf(entry.body.belongsTo);
       return { ...row, is: 'body', shape, half: HALF[shape] };
     }
-    const sized = entry.seat.size && !entry.isCovered;
     return {
       ...row,
       is: 'seat',
       shown: entry,
-      inner: sized ? (mm(entry.seat, 'inner') / widest) * WIDEST : NOMINAL.inner,
-      outer: sized ? (mm(entry.seat, 'outer') / widest) * WIDEST : NOMINAL.outer,
+      inner,
+      outer,
       up: entry.sides[head],
       down: entry.sides[foot],
     };

@@ -1,0 +1,76 @@
+/** Elements, solenoids, lever and sensors, each in a line with its source. */
+import { CASE } from '../../core/gears/train.ts';
+import { say as phrase, thing } from '../../core/questions/phrase.ts';
+import type { Unit } from '../../core/unit/unit.ts';
+import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
+import type { Say } from '../../words/words.ts';
+import { Listing } from './Listing.tsx';
+
+interface Props {
+  readonly unit: Unit;
+  readonly say: Say;
+}
+
+export function Elements({ unit, say }: Props) {
+  const entries = unit.deck.train.elements.map((element) => {
+    const [first, second] = element.between;
+    const key = element.kind === 'one-way' ? 'unit.one-way' : second === CASE ? 'unit.holds' : 'unit.joins';
+    return {
+      id: element.id,
+      head: element.id,
+      text: (
+        <>
+          {element.name && <strong>{element.name} </strong>}
+          {say(phrase(key, { first: thing('shaft', first), second: thing('shaft', second) }))}
+        </>
+      ),
+      of: element,
+    };
+  });
+  return <Listing entries={entries} unit={unit} say={say} />;
+}
+
+export function Solenoids({ unit, say }: Props) {
+  const feed = (id: string) =>
+    unit.deck.train.elements.some((element) => element.id === id)
+      ? thing('element', id)
+      : phrase(`feed.${id}`);
+  const entries = (unit.deck.solenoids ?? []).map((solenoid) => ({
+    id: solenoid.id,
+    head: solenoid.id,
+    text: (
+      <>
+        {solenoid.name && <strong>{solenoid.name} </strong>}
+        {say(phrase('unit.feeds', { what: solenoid.feeds.map(feed) }))},{' '}
+        {say(phrase(`unit.unplugged.${solenoid.whenUnplugged}`))}
+      </>
+    ),
+    of: solenoid,
+  }));
+  return (
+    <>
+      {unit.deck.valveBody && <DrawingView drawing={{ kind: 'valve-body' }} unit={unit} say={say} />}
+      <Listing entries={entries} unit={unit} say={say} />
+    </>
+  );
+}
+
+export function LeverPositions({ unit, say }: Props) {
+  const entries = (unit.deck.lever?.positions ?? []).map((position) => ({
+    id: position.id,
+    head: position.name ?? position.id,
+    text: say(phrase('unit.lever-rows', { rows: position.rows.map((id) => thing('range', id)) })),
+    of: position,
+  }));
+  return <Listing entries={entries} unit={unit} say={say} />;
+}
+
+export function Sensors({ unit, say }: Props) {
+  const entries = (unit.deck.sensors ?? []).map((sensor) => ({
+    id: sensor.id,
+    head: sensor.name ?? sensor.id,
+    text: say(phrase('unit.reads', { shaft: thing('shaft', sensor.reads), teeth: sensor.teeth })),
+    of: sensor,
+  }));
+  return <Listing entries={entries} unit={unit} say={say} />;
+}

@@ -1,0 +1,59 @@
+/** Connector faces with what their pins serve, and the resistances that a meter should find. */
+import { say as phrase, thing } from '../../core/questions/phrase.ts';
+import type { Band, Resistance } from '../../core/unit/record.ts';
+import type { Unit } from '../../core/unit/unit.ts';
+import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
+import type { Say } from '../../words/words.ts';
+import { Listing } from './Listing.tsx';
+
+const bandText = ({ low, high }: Band<Resistance>): string =>
+  low.unit === high.unit
+    ? `${low.value}–${high.value} ${low.unit}`
+    : `${low.value} ${low.unit}–${high.value} ${high.unit}`;
+
+export function WiresSection({ unit, say }: { unit: Unit; say: Say }) {
+  const { windings = [], pickups = [], thermistors = [], connectors = [] } = unit.deck.electrical ?? {};
+  const entries = [
+    ...windings.map((winding) => ({
+      id: `winding ${winding.solenoid}`,
+      head: winding.solenoid,
+      text: say(
+        phrase('unit.winding', {
+          ohms: bandText(winding.at20),
+          supply: thing('supply', winding.supply),
+          side: winding.switched,
+        }),
+      ),
+      of: winding,
+    })),
+    ...pickups.map((pickup) => ({
+      id: `pickup ${pickup.sensor}`,
+      head: say(thing('sensor', pickup.sensor)),
+      text: pickup.at20
+        ? say(phrase('unit.coil', { ohms: bandText(pickup.at20) }))
+        : say(phrase('unit.hall', { supply: pickup.supply ? thing('supply', pickup.supply) : '' })),
+      of: pickup,
+    })),
+    ...thermistors.map((thermistor) => ({
+      id: `thermistor ${thermistor.id}`,
+      head: say(thing('thermistor', thermistor.id)),
+      text: thermistor.points
+        .map(({ at, ohms }) => `${at.value.replace('-', '−')} ${at.unit}: ${bandText(ohms)}`)
+        .join('; '),
+      of: thermistor,
+    })),
+  ];
+  return (
+    <>
+      {connectors.map(({ id }) => (
+        <DrawingView
+          key={id}
+          drawing={{ kind: 'connector', connector: id, showServes: true }}
+          unit={unit}
+          say={say}
+        />
+      ))}
+      {entries.length > 0 && <Listing entries={entries} unit={unit} say={say} />}
+    </>
+  );
+}
