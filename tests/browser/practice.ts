@@ -50,10 +50,6 @@ export async function questionIn(page: Page): Promise<{ question: Question; dril
 
 const speaker = (question: Question) => makeSay(shippedDecks().find(({ id }) => id === question.deck.id)!);
 
-/** The key of an item to order: the bare label, or how many of its like are left. */
-const keyOf = (label: string) =>
-  new RegExp(`^${label.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}( \\(\\d+ left\\))?$`);
-
 /** Taps or types the answer, without checking it. */
 export async function enter(page: Page, question: Question, answer: Answer) {
   const say = speaker(question);
@@ -66,15 +62,21 @@ export async function enter(page: Page, question: Question, answer: Answer) {
     for (const option of space.options) if (answer.picks.includes(option.id)) await press(say(option.label));
   if (space.form === 'one' && answer.form === 'one')
     await press(say(space.options.find(({ id }) => id === answer.pick)!.label));
-  if (space.form === 'order' && answer.form === 'order')
-    for (const id of answer.order)
-      await page
-        .getByRole('button', { name: keyOf(say(space.items.find((item) => item.id === id)!.label)) })
-        .click();
+  if (space.form === 'order' && answer.form === 'order') {
+    const taken: string[] = [];
+    for (const id of answer.order) {
+      const what = say(space.items.find((item) => item.id === id)!.label);
+      const likes = space.alike?.find((ids) => ids.includes(id));
+      const count = likes?.filter((like) => !taken.includes(like)).length ?? 0;
+      const name = likes ? say(phrase('answer.several', { what, count })) : what;
+      await page.getByRole('button', { name, exact: true }).click();
+      taken.push(id);
+    }
+  }
   if (space.form === 'place' && answer.form === 'place') {
-    const index = space.spots.findIndex(({ id }) => id === answer.spot);
-    const what = space.spots[index]!.label;
-    await press(say(phrase('answer.spot', { number: String(index + 1), what })));
+    const place = space.spots.findIndex(({ id }) => id === answer.spot);
+    const number = String(place + 1);
+    await press(say(phrase('answer.spot', { number, what: say(space.spots[place]!.label) })));
   }
   if (space.form === 'number' && answer.form === 'number') {
     // Typed with a comma, as half the world does.
