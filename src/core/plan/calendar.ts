@@ -11,7 +11,7 @@ export interface PracticeDay {
 }
 
 /** More days than this are not told apart in a plan: pairs of later ones are planned as one. */
-export const MOST_DAYS = 60;
+export const MOST_DAYS = 63;
 /** The same in a bound, where a pair taken as one would hide what its two days allow. */
 export const MOST_BOUND_DAYS = 180;
 /** Days at either end that always stand alone. */

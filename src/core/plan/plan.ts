@@ -9,7 +9,7 @@ import { calendarOf, MOST_BOUND_DAYS } from './calendar.ts';
 import { drawToday } from './draw.ts';
 import { type GridSize, PLANNING } from './grid.ts';
 import { solvePrices } from './prices.ts';
-import { boundAt, type PlanFact, type Problem, problemOf } from './problem.ts';
+import { boundAt, type Outcome, type PlanFact, type Problem, problemOf } from './problem.ts';
 import { type PlanRequest, pricesOn, type Solved, solve } from './solve.ts';
 
 export interface PlannedFact {
@@ -38,18 +38,22 @@ export interface Plan {
 /** The problem without bonuses, so that its Lagrangian speaks of recall alone. */
 const withoutRightDays = (facts: readonly PlanFact[]) => facts.map(({ rightDays, ...fact }) => fact);
 
-function leftOutOf(facts: readonly PlanFact[], problem: Problem, touched: Float64Array): PlanFact[] {
+function leftOutOf(facts: readonly PlanFact[], problem: Problem, { flow, touched }: Outcome): PlanFact[] {
+  const { seconds, attendance } = problem.calendar;
+  const total = (of: ArrayLike<number>) => attendance.reduce((sum, chance, u) => sum + chance * of[u]!, 0);
+  // Seconds wanted beyond those there are (prices are settled to a tolerance) ask nobody.
+  const over = Math.max(1, total(flow.seconds) / Math.max(1, total(seconds)));
   const out: PlanFact[] = [];
   for (const [g, { memory, count }] of problem.asks.groups.entries()) {
     if (memory) continue;
-    const dropped = Math.round(count * (1 - touched[g]!));
+    const dropped = Math.round(count * (1 - touched[g]! / (touched[g]! > 0.999 ? 1 : over)));
     out.push(...problem.members[g]!.slice(count - dropped).map((place) => facts[place]!));
   }
   return out.sort((a, b) => b.weight - a.weight || facts.indexOf(a) - facts.indexOf(b));
 }
 
 /** Evaluations to find prices for recall alone, from those of a plan that has other wishes as well. */
-const BARE_EFFORT = { first: 0, last: 14 };
+const BARE_EFFORT = { first: 0, again: 8 };
 
 /** The bound at the plan's prices: of recall alone, and with every practice day by itself. */
 function boundOf(request: PlanRequest, { problem, pricesByDay }: Solved, size: GridSize): number {
@@ -75,9 +79,15 @@ export function planToday(request: PlanRequest, size: GridSize = PLANNING): Plan
   const { today, facts } = request;
   const solved = solve(request, size);
   const { problem, prices, pricesByDay, width } = solved;
-  const { flow, touched } = solved.outcome;
+  const { flow } = solved.outcome;
   const share = (amount: number) => (problem.weight > 0 ? amount / problem.weight : 0);
   const bound = share(boundOf(request, solved, size));
+  // Prices are settled to a tolerance: seconds wanted beyond those there are must not buy recall in the forecast.
+  const { seconds, attendance } = problem.calendar;
+  const unpaid = prices.reduce(
+    (sum, price, u) => sum + price * attendance[u]! * (flow.seconds[u]! - seconds[u]!),
+    0,
+  );
   const random = randomFrom(seedOf('plan', request.seed, today));
   const draw =
     problem.calendar.days[0] === 0
@@ -92,9 +102,9 @@ export function planToday(request: PlanRequest, size: GridSize = PLANNING): Plan
   return {
     facts: draw.drawn.map(planned),
     reserve: draw.reserve.map(planned),
-    forecast: share(flow.recalled),
+    forecast: Math.min(bound, share(flow.recalled - unpaid)),
     bound,
-    leftOut: leftOutOf(facts, problem, touched).map(({ id }) => id),
+    leftOut: leftOutOf(facts, problem, solved.outcome).map(({ id }) => id),
     prices: pricesByDay,
   };
 }

@@ -7,7 +7,7 @@ import { minimise } from './minimise.ts';
 import { evaluate, type Problem } from './problem.ts';
 
 /** Rounding-off as a share of what an ask costs at the middle day's price, and its least, in facts. */
-const RELATIVE_WIDTH = 0.012;
+const RELATIVE_WIDTH = 0.015;
 const LEAST_WIDTH = 1e-4;
 
 /** Rounding-off while the prices are still unknown, in facts. */
@@ -17,13 +17,21 @@ const LEAST_PRICE = 1e-9;
 /** Seconds wanted may miss the seconds there are by this share, each day weighed by its price. */
 const TOLERANCE = 0.01;
 
-/** Evaluations at most: at each of the first widths, when no prices are given, and at the final width. */
+/**
+ * Evaluations at most: at each of the first widths and at the final one, when no prices are given; and from
+ * given prices. What a day's plan leaves unsettled, the next day's takes further.
+ */
 export interface Effort {
   readonly first: number;
-  readonly last: number;
+  readonly again: number;
 }
 
-export const USUAL_EFFORT: Effort = { first: 40, last: 40 };
+/** An evaluation takes time as the square of the days. */
+const MANY_DAYS = 30;
+export const usualEffort = (days: number): Effort => ({ first: 40, again: days > MANY_DAYS ? 12 : 40 });
+
+/** The final width depends on the prices, so it is settled in rounds. */
+const ROUNDS = 2;
 
 const meanCost = ({ asks }: Problem): number => {
   let [sum, count] = [0, 0];
@@ -73,15 +81,15 @@ function improve(
 export function solvePrices(
   problem: Problem,
   start: Float64Array | null,
-  { first, last }: Effort = USUAL_EFFORT,
+  { first, again }: Effort = usualEffort(problem.calendar.days.length),
 ): Float64Array {
   let prices = start;
   if (!prices) {
     prices = new Float64Array(problem.calendar.days.length).fill(0.03 / meanCost(problem));
     for (const width of FIRST_WIDTHS) prices = improve(problem, prices, width, first, 5 * TOLERANCE);
   }
-  for (let step = 0; step < 2; step++)
-    prices = improve(problem, prices, widthAt(problem, prices), last, TOLERANCE);
+  for (let round = 0; round < ROUNDS; round++)
+    prices = improve(problem, prices, widthAt(problem, prices), start ? again : first, TOLERANCE);
   return prices;
 }
 

@@ -1,7 +1,7 @@
 /** A request solved: prices for the days left, and what all facts then do. */
 import { calendarOf, type PracticeDay } from './calendar.ts';
 import { type GridSize, PLANNING } from './grid.ts';
-import { type Effort, solvePrices, USUAL_EFFORT, widthAt } from './prices.ts';
+import { type Effort, solvePrices, usualEffort, widthAt } from './prices.ts';
 import { evaluate, type Outcome, type PlanFact, type Problem, problemOf } from './problem.ts';
 
 export interface PlanRequest {
@@ -44,7 +44,7 @@ export function solve(request: PlanRequest, size: GridSize = PLANNING): Solved {
   const problem = problemOf(w, facts, calendar, today, size);
   const days = calendar.days.map((offset) => today + offset);
   const start = request.prices && request.prices.size > 0 ? pricesOn(request.prices, days) : null;
-  const effort = request.effort ?? USUAL_EFFORT;
+  const effort = request.effort ?? usualEffort(days.length);
   const prices =
     days.length > 0 && facts.length > 0 ? solvePrices(problem, start, effort) : new Float64Array(days.length);
   const width = widthAt(problem, prices);
