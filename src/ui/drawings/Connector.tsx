@@ -11,7 +11,7 @@ import type { ConnectorDrawing } from '../../core/questions/drawing.ts';
 import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Say } from '../../words/words.ts';
-import { layoutConnector, METER, PIN } from './connector-layout.ts';
+import { layoutConnector, METER } from './connector-layout.ts';
 import { Stage, type Tapped } from './Stage.tsx';
 
 interface Props {
@@ -53,7 +53,7 @@ export function Connector({ drawing, unit, say, tapped }: Props) {
           ({ pin, x, y }) =>
             pin.place === null && (
               <g key={pin.pin.id} className={pin.isLit ? 'dr-pin-hole dr-lit' : 'dr-pin-hole'}>
-                <circle cx={x} cy={y} r={PIN} />
+                <circle cx={x} cy={y} r={layout.radius} />
                 <text x={x} y={y} textAnchor="middle" dominantBaseline="central">
                   {isAsked ? '' : pin.pin.id}
                 </text>

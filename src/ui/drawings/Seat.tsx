@@ -83,7 +83,13 @@ function Pressure({ end, layout, text }: { end: End; layout: SeatLayout; text: s
     <g>
       <path d={`M${tail.x} ${tail.y}L${head.x} ${head.y}`} className="dr-coarse" />
       <path d={`M${head.x} ${head.y}L${up.x} ${up.y}L${down.x} ${down.y}Z`} className="dr-solid" />
-      <text x={label.x} y={label.y} textAnchor="middle" dominantBaseline="central" className="dr-soft">
+      <text
+        x={layout.isLevel ? label.x : tail.x - 8}
+        y={label.y}
+        textAnchor={layout.isLevel ? 'middle' : 'end'}
+        dominantBaseline="central"
+        className="dr-soft dr-halo"
+      >
         {text}
       </text>
     </g>

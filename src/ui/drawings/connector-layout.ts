@@ -15,14 +15,16 @@ export interface ConnectorLayout {
   /** Places of the grid that hold no pin. */
   readonly blanks: readonly Point[];
   readonly spots: readonly Spot[];
+  /** Radius of a pin. */
+  readonly radius: number;
   readonly meter: Point | null;
   /** A path for each lead, from the meter to its pin. */
   readonly leads: readonly string[];
 }
 
-export const PIN = 14;
 export const METER = 17;
-const PITCH = 42;
+/** From pin to pin: closer on a face of many columns, as long as a lead passes between. */
+const PITCH = { widest: 42, closest: 32 } as const;
 const EDGE = 6;
 const NARROW = 276;
 
@@ -32,8 +34,10 @@ export function layoutConnector(
   probes: readonly [string, string] | undefined,
 ): ConnectorLayout {
   const isTappable = pins.some(({ place }) => place !== null);
-  const pitch = isTappable ? TARGET : PITCH;
   const edge = isTappable ? 3 : EDGE;
+  const fitting = (NARROW - 6 - 2 * edge) / columns;
+  const pitch = isTappable ? TARGET : Math.max(PITCH.closest, Math.min(PITCH.widest, fitting));
+  const radius = Math.min(14, pitch / 2 - 4.5);
   const inner = columns * pitch + 2 * edge;
   const width = Math.max(NARROW, inner + 6);
   const left = (width - inner) / 2;
@@ -62,7 +66,7 @@ export function layoutConnector(
         const gutter = end.x + (side * pitch) / 2;
         const lane = foot + 12 + (index === 0 ? 0 : 6);
         const turn = `M${start.x} ${start.y}H${start.x + side * 10}V${lane}H${gutter}V${end.y}`;
-        return `${turn}H${end.x + side * (PIN - 1)}`;
+        return `${turn}H${end.x + side * (radius - 1)}`;
       })
     : [];
   return {
@@ -74,6 +78,7 @@ export function layoutConnector(
     spots: shapes.flatMap(({ pin, x, y }) =>
       pin.place === null ? [] : [{ id: pin.pin.id, label: String(pin.place), x, y }],
     ),
+    radius,
     meter,
     leads,
   };

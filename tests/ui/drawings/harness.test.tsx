@@ -7,7 +7,7 @@ import type { Drawing } from '../../../src/core/questions/drawing.ts';
 import type { Deck } from '../../../src/core/unit/deck.ts';
 import type { DeckConnector } from '../../../src/core/unit/electrical.ts';
 import { makeUnit } from '../../../src/core/unit/unit.ts';
-import { layoutConnector, PIN } from '../../../src/ui/drawings/connector-layout.ts';
+import { layoutConnector } from '../../../src/ui/drawings/connector-layout.ts';
 import { DrawingView, type Tapped } from '../../../src/ui/drawings/DrawingView.tsx';
 import { layoutValveBody } from '../../../src/ui/drawings/valve-body-layout.ts';
 import { makeSay } from '../../../src/words/words.ts';
@@ -48,6 +48,24 @@ describe('a connector’s face', () => {
     }
   });
 
+  test('a face of eight columns still fits a narrow page, its pins apart', () => {
+    const pins = Array.from({ length: 8 }, (_, index) => ({
+      id: String(index + 1),
+      row: 1,
+      column: index + 1,
+      serves: 'spare',
+    }));
+    const wide = { ...CASE, rows: 1, columns: 8, pins };
+    const layout = layoutConnector(
+      wide,
+      pinsShown(wide, { kind: 'connector', connector: 'case' }),
+      undefined,
+    );
+    expect(layout.width).toBeLessThanOrEqual(NARROW + 0.5);
+    const [first, second] = layout.pins;
+    expect(second!.x - first!.x).toBeGreaterThan(2 * layout.radius + 5);
+  });
+
   test('six pins in a row can be tapped on a narrow page', () => {
     const layout = laid({ places: CASE.pins.map(({ id }) => id) });
     expect(layout.width).toBeLessThanOrEqual(NARROW + 0.5);
@@ -76,7 +94,9 @@ describe('a connector’s face', () => {
         const layout = laid({ probes: [from, to], mirrored });
         const ends = layout.leads.map((path) => cornersOf(path).at(-1)!);
         const hit = ends.map(
-          (end) => layout.pins.find(({ x, y }) => Math.abs(Math.hypot(x - end.x, y - end.y) - PIN) < 2)?.pin,
+          (end) =>
+            layout.pins.find(({ x, y }) => Math.abs(Math.hypot(x - end.x, y - end.y) - layout.radius) < 2)
+              ?.pin,
         );
         expect(hit.map((pin) => pin?.pin.id).sort()).toEqual([from, to].sort());
         for (const path of layout.leads) {
@@ -86,7 +106,7 @@ describe('a connector’s face', () => {
             for (const { x, y } of layout.pins) {
               const dx = Math.max(Math.min(before.x, corner.x) - x, 0, x - Math.max(before.x, corner.x));
               const dy = Math.max(Math.min(before.y, corner.y) - y, 0, y - Math.max(before.y, corner.y));
-              expect(Math.hypot(dx, dy)).toBeGreaterThanOrEqual(PIN);
+              expect(Math.hypot(dx, dy)).toBeGreaterThanOrEqual(layout.radius);
             }
           }
         }
@@ -189,7 +209,7 @@ describe('the valve body', () => {
   });
 
   test('where the deck does not say, the drawing does not claim it', () => {
-    const container = show({ kind: 'valve-body' });
+    const container = show({ kind: 'valve-body' }, { ...BENCH, valveBody: undefined });
     expect(told()[0]).toBe('In the order of the list: the deck does not say where they sit.');
     expect(container.querySelector('.dr-shell')).toBeNull();
     cleanup();
