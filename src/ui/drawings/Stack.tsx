@@ -76,11 +76,8 @@ function Plate({ shape }: { shape: PlateShape }) {
   if (shape.shape === 'covered')
     return (
       <g className={plate.isLit ? 'dr-plate-item dr-lit' : 'dr-plate-item'}>
-        <rect
-          x={left}
-          y={top}
-          width={right - left}
-          height={bottom - top}
+        <path
+          d={brokenPath({ left: left + 4, right: right - 4, top, bottom })}
           className="dr-outline dr-blank dr-covered"
         />
         <text x={(left + right) / 2} y={(top + bottom) / 2} textAnchor="middle" dominantBaseline="central">

@@ -87,7 +87,7 @@ export function layoutLine(
   const spots: Spot[] = [];
   const rows = ordered.map((entry): LineRow => {
     const id = idOf(entry);
-    const lines = wrapText(nameOf(entry), WIDTH - names, 3);
+    const lines = wrapText(nameOf(entry), WIDTH - names, 4);
     const places = placesOf(id).toSorted((a, b) =>
       a.end === b.end ? 0 : a.end === head || b.end === foot ? -1 : 1,
     );

@@ -1,6 +1,6 @@
 /**
  * Half section of a pack, floor at the bottom, axis to the left. Heights are to scale, all of them by one factor;
- * what the deck gives no thickness for is broken off at its ends. Frictions reach in to the hub, all else out to
+ * what is covered, or has no thickness in the deck, is broken off at its ends. Frictions reach in to the hub, all else out to
  * the drum. Waved and dished plates stand free, as far as the room lets them.
  */
 import { type ShownPlate, thicknessMm, unitOf } from '../../core/questions/describe/stack.ts';
@@ -83,9 +83,6 @@ const TALLEST = 340;
 const LEAST = 3;
 const MOST = 14;
 
-const isNominal = ({ item, isCovered }: ShownPlate): boolean =>
-  isCovered ? item.thickness === undefined : thicknessMm(item) === null;
-
 function shapeOf(kind: StackKind): Shape {
   switch (kind) {
     case 'piston':
@@ -105,18 +102,11 @@ function shapeOf(kind: StackKind): Shape {
   }
 }
 
-const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 2;
-
-/** Heights in mm that the plates take as drawn; null for those that take none or are nominal. */
-function heightsMm(plates: readonly ShownPlate[]): (number | null)[] {
-  const known = plates.flatMap((plate) => (plate.isCovered ? [] : (thicknessMm(plate.item)?.flat ?? [])));
-  const covered = median(known);
-  return plates.map((plate) => {
-    if (plate.item.kind === 'separator' || isNominal(plate)) return null;
-    return plate.isCovered ? covered : thicknessMm(plate.item)!.free;
-  });
-}
+/** Heights in mm that the plates take as drawn; null for those that take none, or one that means nothing. */
+const heightsMm = (plates: readonly ShownPlate[]): (number | null)[] =>
+  plates.map((plate) =>
+    plate.isCovered || plate.item.kind === 'separator' ? null : (thicknessMm(plate.item)?.free ?? null),
+  );
 
 /** A whole number of the deck's unit that is easy to see on the drawing. */
 function ruleOf(stack: DeckStack, perMm: number): { length: number; text: string } {

@@ -54,11 +54,12 @@ export function springPath({ left, right, top, bottom }: Outline): string {
   }).join('');
 }
 
-/** A zigzag for the ends of what is not to scale. */
+/** An outline whose ends are broken off: its height means nothing. */
 export const brokenPath = ({ left, right, top, bottom }: Outline): string => {
   const step = (bottom - top) / 4;
-  const edge = `l4 ${step}l-8 ${step}l8 ${step}l-4 ${step}`;
-  return `M${left} ${top}${edge}H${right}M${right} ${top}${edge}M${left} ${top}H${right}`;
+  const down = `l4 ${step}l-8 ${step}l8 ${step}l-4 ${step}`;
+  const up = `l4 ${-step}l-8 ${-step}l8 ${-step}l-4 ${-step}`;
+  return `M${left} ${top}${down}H${right}${up}Z`;
 };
 
 /** A flat plate whose one-sided feature sits at its free end: the toothed one, clear of its neighbours. */

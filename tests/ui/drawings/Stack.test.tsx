@@ -64,6 +64,15 @@ describe('to scale', () => {
   });
 });
 
+test('a covered plate has one height, whichever it is, and is no longer to scale', () => {
+  const covered = ['friction-2', 'steel-3', 'backing'].map((id) =>
+    shapeOf(laid({ kind: 'stack', stack: 'C1', covered: [id] }).plates, id),
+  );
+  expect(new Set(covered.map(heightOf)).size).toBe(1);
+  expect(covered.every(({ isToScale }) => !isToScale)).toBe(true);
+  expect(new Set(covered.map(({ left, right }) => `${left} ${right}`)).size).toBe(1);
+});
+
 test('separators lie beside the frictions and take no height', () => {
   const { plates } = laid({ kind: 'stack', stack: 'B2' });
   const [separator, friction] = [shapeOf(plates, 'sep-1'), shapeOf(plates, 'friction-1')];
