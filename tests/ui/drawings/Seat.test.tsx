@@ -43,7 +43,7 @@ const raceTowardsFront = (of: Laid, front: FrontAt) => {
 };
 const FRONTS = ['left', 'right', 'up', 'down'] as const;
 
-describe('which way the race looks, however the unit lies', () => {
+describe('DR3 which way the race looks, however the unit lies', () => {
   // From the deck: T1 has its race against the pump, at its front; T3 against the sun, at its rear.
   test.each(FRONTS)('front %s', (front) => {
     expect(raceTowardsFront(laid('T1', front), front)).toBeGreaterThan(5);
@@ -169,7 +169,7 @@ describe('in words', () => {
     expect(screen.getByRole('img', { name: 'The face seen from the rear' })).toBeTruthy();
   });
 
-  test('a covered part keeps its pocket and says nothing of its faces', () => {
+  test('DR6 a covered part keeps its pocket and says nothing of its faces', () => {
     const container = show({ kind: 'seat', seat: 'T7', covered: true, seenFrom: 'front' });
     expect(told().slice(1)).toEqual([
       'The part is covered.',

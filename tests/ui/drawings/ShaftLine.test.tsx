@@ -95,7 +95,7 @@ describe('the order down the page', () => {
   });
 });
 
-describe('which way seats face', () => {
+describe('DR3 which way seats face', () => {
   const seat = (id: string, drawing: Omit<ShaftLineDrawing, 'kind'> = {}) => {
     const row = laid(drawing).rows.find((candidate) => candidate.id === id);
     if (row?.is !== 'seat') throw new Error(`no seat ${id}`);
@@ -125,7 +125,7 @@ describe('which way seats face', () => {
   });
 });
 
-test('names and numbered places stay clear of each other', () => {
+test('DR8 names and numbered places stay clear of each other', () => {
   const all = [
     ...BENCH.shaftLine!.map(({ id }) => id),
     ...BENCH.seats!.flatMap(({ id }) => [id, `${id}/front`, `${id}/rear`]),
@@ -181,7 +181,7 @@ describe('in words', () => {
     ]);
   });
 
-  test('a covered seat keeps its name and nothing else, or not even that', () => {
+  test('DR6 a covered seat keeps its name and nothing else, or not even that', () => {
     show({ from: 'pump', to: 'drum', covered: ['T1'] });
     expect(told()[2]).toBe('T1, covered.');
     cleanup();

@@ -25,7 +25,7 @@ const laid = (drawing: StackDrawing, deck: Deck = BENCH) => {
 const shapeOf = (shapes: readonly PlateShape[], id: string) => shapes.find(({ plate }) => plate.id === id)!;
 const heightOf = ({ top, bottom }: PlateShape) => bottom - top;
 
-describe('to scale', () => {
+describe('DR1 to scale', () => {
   const { plates, perMm } = laid({ kind: 'stack', stack: 'C1' });
 
   // Thicknesses as entered; the dished plate stands free.
@@ -39,7 +39,7 @@ describe('to scale', () => {
     expect(heightOf(shapeOf(plates, id)) / perMm).toBeCloseTo(mm, 9);
   });
 
-  test('the metal of a plate that stands free keeps its own thickness', () => {
+  test('DR2 the metal of a plate that stands free keeps its own thickness', () => {
     expect(shapeOf(plates, 'dish').metal / perMm).toBeCloseTo(1.5, 9);
   });
 
@@ -140,7 +140,7 @@ describe('any pack', () => {
     );
   });
 
-  test('words and numbered places stay clear of each other', () => {
+  test('DR8 words and numbered places stay clear of each other', () => {
     fc.assert(
       fc.property(anyStack, (stack) => {
         const named = laid({ kind: 'stack', stack: 'X' }, deckWith(stack));
@@ -227,7 +227,7 @@ describe('in words', () => {
     ]);
   });
 
-  test('a covered plate gives nothing away', () => {
+  test('DR6 a covered plate gives nothing away', () => {
     const container = show({
       kind: 'stack',
       stack: 'C1',

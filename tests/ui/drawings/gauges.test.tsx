@@ -57,7 +57,7 @@ describe.each([
   ['metric', DIAL_MM],
   ['inch', DIAL_INCH],
 ])('%s dial indicator', (_, instrument) => {
-  test('the two hands, measured off the drawing, give the reading', () => {
+  test('DR4 the two hands, measured off the drawing, give the reading', () => {
     each(instrument, (reading) => {
       const { hand, counter, ticks } = layoutDial(scaleOf(instrument), reading);
       expect(ticks).toHaveLength(instrument.divisions);
@@ -108,7 +108,7 @@ describe.each([
     expect(lines.length - 1 - numbered).toBe(after);
   });
 
-  test('the sleeve is to scale, and the thimble line at the datum is the right one', () => {
+  test('DR4 the sleeve is to scale, and the thimble line at the datum is the right one', () => {
     each(instrument, (at) => {
       const { lines, datum, thimble, thimbleLines, thimbleNumbers } = laid(at);
       expect(lines.length).toBeGreaterThan(0);
@@ -175,7 +175,7 @@ describe.each([
     });
   });
 
-  test('one vernier line meets a main line under the lens, and can be counted from a number', () => {
+  test('DR4 one vernier line meets a main line under the lens, and can be counted from a number', () => {
     each(instrument, (reading) => {
       const { lens } = laid(reading);
       const met = meeting(lens);
@@ -245,7 +245,7 @@ describe('in words', () => {
     ['dial', DIAL_MM],
     ['micrometer', MICROMETER_INCH],
     ['depth-gauge', DEPTH_GAUGE_MM],
-  ] as const)('of a %s never say the value', (kind, instrument) => {
+  ] as const)('DR7 of a %s never say the value', (kind, instrument) => {
     fc.assert(
       fc.property(anyReading(instrument), (reading) => {
         // Below one coarse step the value is a part of the scale's own words.

@@ -66,7 +66,7 @@ describe('a connector’s face', () => {
     expect(second!.x - first!.x).toBeGreaterThan(2 * layout.radius + 5);
   });
 
-  test('six pins in a row can be tapped on a narrow page', () => {
+  test('DR8 six pins in a row can be tapped on a narrow page', () => {
     const layout = laid({ places: CASE.pins.map(({ id }) => id) });
     expect(layout.width).toBeLessThanOrEqual(NARROW + 0.5);
     expect(layout.spots).toHaveLength(CASE.pins.length);
@@ -208,7 +208,7 @@ describe('the valve body', () => {
     expect(width).toBeLessThanOrEqual(NARROW + 0.5);
   });
 
-  test('where the deck does not say, the drawing does not claim it', () => {
+  test('DR10 where the deck does not say, the drawing does not claim it', () => {
     const container = show({ kind: 'valve-body' }, { ...BENCH, valveBody: undefined });
     expect(told()[0]).toBe('In the order of the list: the deck does not say where they sit.');
     expect(container.querySelector('.dr-shell')).toBeNull();

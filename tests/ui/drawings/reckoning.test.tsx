@@ -131,7 +131,7 @@ describe('levers', () => {
     expect(inRpm[0]!.nodes.map(({ text }) => text)).toEqual(['0', '750', '2500']);
   });
 
-  test.each(DECKS)('%s: the ends of the speeds of each set lie on one line', (_, deck) => {
+  test.each(DECKS)('DR5 %s: the ends of the speeds of each set lie on one line', (_, deck) => {
     const unit = makeUnit(deck);
     for (const { id } of unit.ranges) {
       const layout = laid(leversOf(unit, { kind: 'speeds', range: id }));
@@ -145,7 +145,7 @@ describe('levers', () => {
     }
   });
 
-  test.each(DECKS)('%s: a shaft turns at one speed in every set it is in, to scale', (_, deck) => {
+  test.each(DECKS)('DR5 %s: a shaft turns at one speed in every set it is in, to scale', (_, deck) => {
     const unit = makeUnit(deck);
     for (const { id, solution } of unit.ranges) {
       const layout = laid(leversOf(unit, { kind: 'speeds', range: id }));
@@ -184,7 +184,7 @@ describe('levers', () => {
     }
   });
 
-  test('a covered speed is neither written nor drawn nor said', () => {
+  test('DR6 a covered speed is neither written nor drawn nor said', () => {
     const deck = shippedDecks().find(({ id }) => id === 'kestrel-7')!;
     const unit = makeUnit(deck);
     const { output } = deck.train;
