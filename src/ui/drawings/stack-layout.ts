@@ -1,7 +1,7 @@
 /**
  * Half section of a pack, floor at the bottom, axis to the left. Heights are to scale, all of them by one factor;
  * what is covered, or has no thickness in the deck, is broken off at its ends. Frictions reach in to the hub, all else out to
- * the drum. Waved and dished plates stand free, as far as the room lets them.
+ * the drum. Waved and dished plates stand free.
  */
 import { type ShownPlate, thicknessMm, unitOf } from '../../core/questions/describe/stack.ts';
 import { clearanceMm, type DeckStack, type StackKind } from '../../core/unit/stacks.ts';
