@@ -127,6 +127,20 @@ export const revisionRow: z.ZodType<StoredRevision> = z.strictObject({
   savedAt: z.int(),
 });
 
+/** Codes read so far of a message that is cut into several. */
+export interface StoredChain {
+  readonly chain: string;
+  readonly of: number;
+  /** By their numbers, from 1. */
+  readonly pieces: Readonly<Record<number, string>>;
+}
+
+export const chainValue: z.ZodType<StoredChain> = z.strictObject({
+  chain: id,
+  of: z.int().positive(),
+  pieces: z.record(z.string(), z.string()),
+});
+
 export const learnerValue: z.ZodType<Learner> = z.strictObject({ id, name: z.string() });
 
 const isKey = (value: unknown, type: string) =>

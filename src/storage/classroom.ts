@@ -3,10 +3,12 @@
  * decks, and the key that seals this device's reports. Part of the store (store.ts). Reports, corrections and
  * revisions are only ever added; they go with their assignment, their learner, or not at all.
  */
+import { Dexie } from 'dexie';
 import { type Correction, joinCorrections } from '../core/assign/corrections.ts';
 import type { Flag, Learner } from '../core/assign/report.ts';
 import {
   assignmentRow,
+  chainValue,
   correctionRow,
   digestRow,
   flagRow,
@@ -15,6 +17,7 @@ import {
   reportRow,
   revisionRow,
   type StoredAssignment,
+  type StoredChain,
   type StoredDigest,
   type StoredReport,
   type StoredRevision,
@@ -41,6 +44,8 @@ export interface Classroom {
   keepReport(report: StoredReport): Told<boolean>;
   /** All of one assignment, or of one learner in it, in the order they came. */
   reportsOf(assignment: string, learner?: string): Told<ReportPile>;
+  /** How many reports are kept of each learner, by learner. */
+  reportCounts(assignment: string): Told<ReadonlyMap<string, number>>;
   /** Takes away every report and digest of a learner, in all assignments. */
   removeLearner(learner: string): Told<void>;
 
@@ -61,6 +66,11 @@ export interface Classroom {
   /** Latest first. */
   revisionsOf(deck: string): Told<StoredRevision[]>;
 
+  /** The chain of codes that is being read, by the page or by the phone's own camera; undefined when none is. */
+  pendingChain(): Told<StoredChain | undefined>;
+  /** Null ends it. */
+  keepChain(chain: StoredChain | null): Told<void>;
+
   /** This person, as his reports name him; undefined until he gave a name. */
   learner(): Told<Learner | undefined>;
   /** The id stays when the name changes. */
@@ -70,6 +80,7 @@ export interface Classroom {
 }
 
 const LEARNER = 'learner';
+const CHAIN = 'chain';
 const DEVICE_KEY = 'device';
 
 type Tell = <T>(act: () => Promise<T>) => Told<T>;
@@ -124,6 +135,18 @@ export function classroomOf(db: Database, tell: Tell): Classroom {
         ).sortBy('place');
         const reports = readRows(rows, reportRow);
         return { reports, unreadable: rows.length - reports.length };
+      }),
+    reportCounts: (assignment) =>
+      tell(async () => {
+        const counts = new Map<string, number>();
+        await db.reports
+          .where('[assignment+learner]')
+          .between([assignment, Dexie.minKey], [assignment, Dexie.maxKey])
+          .eachKey((key) => {
+            const [, learner] = key as unknown as [string, string];
+            counts.set(learner, (counts.get(learner) ?? 0) + 1);
+          });
+        return counts;
       }),
     removeLearner: (learner) =>
       tell(() =>
@@ -181,6 +204,13 @@ export function classroomOf(db: Database, tell: Tell): Classroom {
           (a, b) => b.revision - a.revision,
         ),
       ),
+
+    pendingChain: () => tell(() => readSetting(db, CHAIN, chainValue)),
+    keepChain: (chain) =>
+      tell(async () => {
+        if (chain === null) await db.settings.delete(CHAIN);
+        else await db.settings.put({ key: CHAIN, value: chainValue.parse(chain) });
+      }),
 
     learner: () => tell(() => readSetting(db, LEARNER, learnerValue)),
     nameLearner: (name) =>

@@ -117,6 +117,15 @@ describe('reports', () => {
     expect(await ids('a3')).toEqual([]);
   }); // biome-ignore format: one report a row
 
+  test('C9 reports are counted by learner, and those of other assignments are not', async () => {
+    const { classroom } = open();
+    const given = [['r1', 'a1', 'ada'], ['r2', 'a1', 'ada'], ['r3', 'a1', 'bo'], ['r4', 'a2', 'ada']] as const; // biome-ignore format: rows
+    for (const [id, assignment, learner] of given)
+      await must(classroom.keepReport(report({ id, assignment, learner, text: `{"id":"${id}"}` })));
+    expect([...(await must(classroom.reportCounts('a1')))]).toEqual([['ada', 2], ['bo', 1]]); // biome-ignore format: pairs
+    expect((await must(classroom.reportCounts('a3'))).size).toBe(0);
+  });
+
   test('C4 a learner who is taken away is gone from every assignment', async () => {
     const { classroom } = open();
     for (const [id, learner, of] of [['r1', 'ada', 'a1'], ['r2', 'ada', 'a2'], ['r3', 'bo', 'a1']] as const) {
@@ -226,6 +235,19 @@ describe('this device and its person', () => {
     expect(await must(classroom.deviceKey(async () => null))).toBeNull();
     expect(await must(classroom.deviceKey(makeDeviceKey))).not.toBeNull();
   });
+});
+
+test('C10 codes read so far wait from one page to the next, until they are put away', async () => {
+  const name = freshName();
+  const store = open(name);
+  expect(await must(store.classroom.pendingChain())).toBeUndefined();
+  const chain = { chain: '0a1b2c3d', of: 3, pieces: { 2: 'middle' } };
+  await must(store.classroom.keepChain(chain));
+  store.close();
+  const again = open(name).classroom;
+  expect(await must(again.pendingChain())).toEqual(chain);
+  await must(again.keepChain(null));
+  expect(await must(again.pendingChain())).toBeUndefined();
 });
 
 test('C8 a database of the first version is taken over with everything in it', async () => {
