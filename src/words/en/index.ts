@@ -9,6 +9,7 @@ import { DIAGNOSIS } from './diagnosis.ts';
 import { DRAWINGS } from './drawings.ts';
 import { ELECTRICAL } from './electrical.ts';
 import { EXCHANGE } from './exchange.ts';
+import { FAULT_EFFECTS } from './fault-effects.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
 import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
@@ -47,6 +48,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...DRAWINGS,
   ...EXCHANGE,
   ...ELECTRICAL,
+  ...FAULT_EFFECTS,
   ...FAULTS,
   ...FINDINGS,
   ...HAND_RULE_WORDS,

@@ -2,7 +2,9 @@
  * Faults and readings as worked by hand: what rows do from tests/core/faults/worked.ts, ports from the published
  * chart. Undefined where nothing was worked.
  */
+import { ask } from '../../../../src/core/questions/ask.ts';
 import type { Phrase } from '../../../../src/core/questions/phrase.ts';
+import type { Family, Question } from '../../../../src/core/questions/question.ts';
 import { makeUnit, type Unit } from '../../../../src/core/unit/unit.ts';
 import { deckOf, PUBLISHED } from '../../../units.ts';
 import { WORKED } from '../../faults/worked.ts';
@@ -68,3 +70,19 @@ export function byHand(train: string, fault: string, test: Phrase): string | und
   if (test.key.startsWith('test.road')) return roadByHand(train, fault, row);
   return test.key === 'test.gauge' ? portByHand(train, fault, idIn(test, 'element'), row) : undefined;
 }
+
+/** The id of the fault that a phrase names: "element-fails:UD". */
+export function faultIn(phrase: Phrase): string {
+  if (phrase.key.startsWith('suspects.')) return faultIn(phrase.values!.fault as Phrase);
+  const kind = phrase.key.slice('fault.'.length).replace(/-one-way$/, '');
+  const part = phrase.values?.part as Phrase | undefined;
+  return part ? `${kind}:${part.values!.id}` : kind;
+}
+
+/** Every question of a family on the hand-worked trains, for so many seeds. */
+export const questionsOf = (family: Family, seeds = 40): { train: string; question: Question }[] =>
+  HAND_WORKED.flatMap((train) =>
+    Array.from({ length: seeds }, (_, seed) => ask(unitOn(train), family, seed)).flatMap((question) =>
+      question ? [{ train, question }] : [],
+    ),
+  );

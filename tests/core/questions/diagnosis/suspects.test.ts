@@ -1,38 +1,37 @@
 import { describe, expect, test } from 'vitest';
-import { ask } from '../../../../src/core/questions/ask.ts';
 import { faultsThatFit } from '../../../../src/core/questions/families/diagnosis/faults-that-fit.ts';
 import { impossibleSuspects } from '../../../../src/core/questions/families/diagnosis/impossible-suspects.ts';
 import { oneCause } from '../../../../src/core/questions/families/diagnosis/one-cause.ts';
 import { judge } from '../../../../src/core/questions/judge.ts';
 import type { Phrase } from '../../../../src/core/questions/phrase.ts';
-import type { Family, Question } from '../../../../src/core/questions/question.ts';
+import type { Question } from '../../../../src/core/questions/question.ts';
 import { describeRules } from '../rules.ts';
-import { byHand, HAND_WORKED, readingIn, roadByHand, unitOn } from './by-hand.ts';
-
-const SEEDS = 40;
-
-const questionsOf = (family: Family): { train: string; question: Question }[] =>
-  HAND_WORKED.flatMap((train) =>
-    Array.from({ length: SEEDS }, (_, seed) => ask(unitOn(train), family, seed)).flatMap((question) =>
-      question ? [{ train, question }] : [],
-    ),
-  );
+import { byHand, questionsOf, readingIn, roadByHand } from './by-hand.ts';
 
 const picksOf = ({ answers: [answer] }: Question) => (answer.form === 'set' ? answer.picks : []);
 const optionsOf = ({ space }: Question) => (space.form === 'set' ? space.options.map(({ id }) => id) : []);
 
-/** The rows of a drawn table: test and reading. */
-const seenIn = ({ drawing }: Question): { test: Phrase; reading: string }[] =>
-  drawing?.kind === 'table'
-    ? drawing.rows.map(({ head, cells }) => ({ test: head, reading: readingIn(cells[0]!) }))
-    : [];
+/** Range and reading, as the prompt groups them. */
+const rowsIn = ({ prompt }: Question): { row: string; reading: string }[] =>
+  (prompt.values!.rows as Phrase[]).flatMap(({ values }) =>
+    (values!.ranges as Phrase[]).map((range) => ({
+      row: String(range.values!.id),
+      reading: readingIn(values!.does as Phrase),
+    })),
+  );
+
+const resultsIn = ({ prompt }: Question): { test: Phrase; reading: string }[] =>
+  ['first', 'second'].map((name) => {
+    const { test, reading } = (prompt.values![name] as Phrase).values!;
+    return { test: test as Phrase, reading: readingIn(reading as Phrase) };
+  });
 
 describe('against what was worked by hand on the published trains (tests/core/faults/worked.ts)', () => {
   test('faults-that-fit: ticked are those whose worked rows are the rows told', () => {
     let held = 0;
     for (const { train, question } of questionsOf(faultsThatFit))
       for (const fault of optionsOf(question)) {
-        const rows = seenIn(question).map((seen) => ({ ...seen, hand: byHand(train, fault, seen.test) }));
+        const rows = rowsIn(question).map((seen) => ({ ...seen, hand: roadByHand(train, fault, seen.row) }));
         if (rows.some(({ hand }) => hand === undefined)) continue;
         held++;
         expect(picksOf(question).includes(fault)).toBe(rows.every(({ hand, reading }) => hand === reading));
@@ -62,7 +61,7 @@ describe('against what was worked by hand on the published trains (tests/core/fa
     let held = 0;
     for (const { train, question } of questionsOf(impossibleSuspects))
       for (const fault of optionsOf(question)) {
-        const rows = seenIn(question).map((seen) => ({ ...seen, hand: byHand(train, fault, seen.test) }));
+        const rows = resultsIn(question).map((seen) => ({ ...seen, hand: byHand(train, fault, seen.test) }));
         if (rows.some(({ hand }) => hand === undefined)) continue;
         held++;
         expect(picksOf(question).includes(fault)).toBe(rows.some(({ hand, reading }) => hand !== reading));

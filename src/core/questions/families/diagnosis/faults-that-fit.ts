@@ -1,8 +1,10 @@
-/** What every range does is told: which of these single faults would do just that? The chart is not shown. */
-import { faultPhrase } from '../../../diagnosis/say.ts';
+/** What every range does is told: which of these single faults would do just that? The chart is in view. */
+import { faultPhrase, readingPhrase } from '../../../diagnosis/say.ts';
 import { contradictionsOf, fits, suspectsThatFit } from '../../../diagnosis/table.ts';
+import type { Observation } from '../../../diagnosis/test.ts';
 import { faultId } from '../../../faults/fault.ts';
-import { say } from '../../phrase.ts';
+import type { Unit } from '../../../unit/unit.ts';
+import { type Phrase, say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { distinctLures } from '../chart-parts.ts';
 import { seenAgain } from './seen-again.ts';
@@ -16,8 +18,8 @@ import {
   OPTIONS,
   observe,
   rangeTests,
-  seenTable,
   showing,
+  solenoidFacts,
   standsInWords,
   struckInWords,
   suspectsTable,
@@ -26,6 +28,18 @@ import {
 
 const FACT = 'skill:faults-that-fit';
 const MOST_FITTING = 3;
+
+/** "range 2 and range 6 does not drive": ranges that do alike, together. */
+function rowsInWords(unit: Unit, seen: readonly Observation[]): Phrase[] {
+  const alike = new Map<string, Observation[]>();
+  for (const one of seen) alike.set(one.reading, [...(alike.get(one.reading) ?? []), one]);
+  return [...alike.values()].map((group) =>
+    say('faults-that-fit.rows', {
+      ranges: group.map(({ test }) => thing('range', (test as { row: string }).row)),
+      does: readingPhrase(unit, group[0]!.test, group[0]!.reading),
+    }),
+  );
+}
 
 export const faultsThatFit: Family = {
   id: 'faults-that-fit',
@@ -45,7 +59,7 @@ export const faultsThatFit: Family = {
     const agreeing = (fault: typeof cause) => seen.filter((one) => fits(bench, fault, one)).length;
     // Those that come nearest to fitting.
     const others = random
-      .shuffle(bench.suspects.filter((fault) => agreeing(fault) < seen.length))
+      .shuffle(showing(unit, bench).filter((fault) => agreeing(fault) < seen.length))
       .sort((a, b) => agreeing(b) - agreeing(a))
       .slice(0, OPTIONS - fitting.length);
     const options = inOrder(bench, [...fitting, ...others]);
@@ -57,10 +71,10 @@ export const faultsThatFit: Family = {
     );
     let checked: ReadonlySet<string> | undefined;
     return {
-      facts: [fact],
+      facts: [fact, ...solenoidFacts(unit, options)],
       uses: benchRefs(unit, options, tests),
-      prompt: say('faults-that-fit.prompt'),
-      drawing: seenTable(unit, seen),
+      prompt: say('faults-that-fit.prompt', { rows: rowsInWords(unit, seen) }),
+      drawing: { kind: 'chart', litRows: lost.map(({ test }) => (test as { row: string }).row) },
       space: { form: 'set', options: faultOptions(unit, options) },
       answers: [faultsAnswer(right)],
       lures: distinctLures(

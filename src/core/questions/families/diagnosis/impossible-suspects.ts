@@ -1,5 +1,5 @@
 /** A complaint, its suspects, and two test results: which suspects do the results strike out? */
-import { faultPhrase, symptomPhrase } from '../../../diagnosis/say.ts';
+import { faultPhrase, observationPhrase, symptomPhrase } from '../../../diagnosis/say.ts';
 import { contradictionsOf, fits, suspectsThatFit, type Table } from '../../../diagnosis/table.ts';
 import type { Observation } from '../../../diagnosis/test.ts';
 import { sameTest } from '../../../diagnosis/test.ts';
@@ -20,8 +20,8 @@ import {
   inOrder,
   OPTIONS,
   observe,
-  seenTable,
   showing,
+  solenoidFacts,
   standsInWords,
   struckInWords,
   suspectsTable,
@@ -88,10 +88,14 @@ export const impossibleSuspects: Family = {
     const tests = [told, ...results].map(({ test }) => test);
     let checked: ReadonlySet<string> | undefined;
     return {
-      facts: [fact],
+      facts: [fact, ...solenoidFacts(unit, options)],
       uses: benchRefs(unit, options, tests),
-      prompt: say('impossible-suspects.prompt', { symptom: symptomPhrase(unit, told) }),
-      drawing: seenTable(unit, results),
+      prompt: say('impossible-suspects.prompt', {
+        symptom: symptomPhrase(unit, told),
+        first: observationPhrase(unit, results[0]!),
+        second: observationPhrase(unit, results[1]!),
+      }),
+      drawing: { kind: 'chart' },
       space: { form: 'set', options: faultOptions(unit, options) },
       answers: [faultsAnswer(struck)],
       lures: distinctLures(

@@ -19,6 +19,7 @@ import {
   inOrder,
   OPTIONS,
   showing,
+  solenoidFacts,
   standsInWords,
   struckInWords,
   suspectsTable,
@@ -78,7 +79,9 @@ function drawCase(unit: Unit, random: Random): { pair: Observation[]; options: F
   const { both, firstOnly, secondOnly } = heapsOf(bench, pair);
   const right = inOrder(bench, random.sample(both, MOST_FITTING));
   const wrong = [...random.sample(firstOnly, 2), ...random.sample(secondOnly, 2)];
-  const more = random.shuffle(bench.suspects.filter((one) => !both.includes(one) && !wrong.includes(one)));
+  const more = random.shuffle(
+    showing(unit, bench).filter((one) => !both.includes(one) && !wrong.includes(one)),
+  );
   const options = [...right, ...wrong, ...more].slice(0, OPTIONS);
   return { pair, options: inOrder(bench, options), right };
 }
@@ -99,7 +102,7 @@ export const oneCause: Family = {
     const [first, second] = pair as [Observation, Observation];
     let checked: ReadonlySet<string> | undefined;
     return {
-      facts: [fact],
+      facts: [fact, ...solenoidFacts(unit, options)],
       uses: benchRefs(unit, options, tests),
       prompt: say('one-cause.prompt', {
         first: symptomPhrase(unit, first),

@@ -9,15 +9,18 @@ import {
   testRefs,
 } from '../../../diagnosis/test.ts';
 import { type Fault, type FaultKind, faultId } from '../../../faults/fault.ts';
+import { suppliedBy } from '../../../faults/pressure.ts';
 import { faultRefs } from '../../../faults/space.ts';
+import { elementsFedBy } from '../../../hydraulics/feeds.ts';
 import type { Random } from '../../../random.ts';
 import { type Ref, trainRefs, type Unit } from '../../../unit/unit.ts';
 import type { TableDrawing } from '../../drawing.ts';
-import { say } from '../../phrase.ts';
-import type { Answer, Lure, Option } from '../../question.ts';
-import { setAnswer } from '../chart-parts.ts';
+import { type Phrase, say, thing } from '../../phrase.ts';
+import type { Answer, FactId, Lure, Option } from '../../question.ts';
+import { elementNames, setAnswer } from '../chart-parts.ts';
 import { faultRanges } from '../fault-parts.ts';
 import { perDeck } from '../per-unit.ts';
+import { pressureFact } from '../solenoid-parts.ts';
 
 /** Options of a set: one in 64 is guessed. */
 export const OPTIONS = 6;
@@ -65,8 +68,38 @@ export function drawFault(faults: readonly Fault[], random: Random): Fault {
 export const inOrder = ({ suspects }: Table, faults: readonly Fault[]): Fault[] =>
   suspects.filter((fault) => faults.includes(fault));
 
+/** The fault, and what its solenoid feeds or its supply bears, since the chart does not show that. */
+export function suspectPhrase(unit: Unit, fault: Fault): Phrase {
+  const named = faultPhrase(unit, fault);
+  if ('solenoid' in fault) {
+    const solenoid = unit.deck.solenoids?.find(({ id }) => id === fault.solenoid);
+    const elements = solenoid ? elementsFedBy(unit.deck, solenoid) : [];
+    return elements.length > 0
+      ? say('suspects.feeding', { fault: named, elements: elementNames(elements) })
+      : named;
+  }
+  if (fault.kind !== 'supply-lost') return named;
+  const solenoids = suppliedBy(unit.deck, fault.supply).map(({ id }) => thing('solenoid', id));
+  return say('suspects.bearing', { fault: named, solenoids });
+}
+
 export const faultOptions = (unit: Unit, faults: readonly Fault[]): Option[] =>
-  faults.map((fault) => ({ id: faultId(fault), label: faultPhrase(unit, fault) }));
+  faults.map((fault) => ({ id: faultId(fault), label: suspectPhrase(unit, fault) }));
+
+/** What solenoids give with no current has to be known to tell what their faults do. */
+export const solenoidFacts = (unit: Unit, faults: readonly Fault[]): FactId[] => [
+  ...new Set(
+    faults.flatMap((fault) =>
+      'solenoid' in fault
+        ? [pressureFact(fault.solenoid)]
+        : fault.kind === 'supply-lost'
+          ? suppliedBy(unit.deck, fault.supply).map(({ id }) => pressureFact(id))
+          : fault.kind === 'connector-off'
+            ? (unit.deck.solenoids ?? []).map(({ id }) => pressureFact(id))
+            : [],
+    ),
+  ),
+];
 
 export const faultsAnswer = (faults: readonly Fault[]): Answer => setAnswer(faults.map(faultId));
 
@@ -98,17 +131,6 @@ export const suspectsTable = (
     head: faultPhrase(unit, fault),
     cells: tests.map((test) => readingPhrase(unit, test, table.reading(fault, test) as Reading)),
     lit: lit.includes(fault),
-  })),
-});
-
-/** What was seen, one row a test. */
-export const seenTable = (unit: Unit, seen: readonly Observation[]): TableDrawing => ({
-  kind: 'table',
-  columns: [say('suspects.seen')],
-  rows: seen.map(({ test, reading }) => ({
-    head: testPhrase(unit, test),
-    cells: [readingPhrase(unit, test, reading)],
-    lit: reading !== 'works',
   })),
 });
 
