@@ -99,11 +99,48 @@ export interface Practice {
   /** Date of the class, YYYY-MM-DD, or null. */
   readonly classDate: string | null;
   readonly minutes: number;
+  /** Days of a week on which practice is expected, 1 to 7. */
+  readonly daysAWeek: number;
 }
 
 export const practiceValue: z.ZodType<Practice> = z.strictObject({
   classDate: z.iso.date().nullable(),
   minutes: z.int().min(1).max(120),
+  daysAWeek: z.int().min(1).max(7).default(7),
+});
+
+/** What a plan to a class date hands on to the next one. */
+export interface StoredPlan {
+  readonly classDay: number;
+  /** By local day: where the next plan starts from. */
+  readonly prices: readonly (readonly [day: number, price: number])[];
+  /** The most that so many minutes a day can reach, and what that was reckoned for; null until it was. */
+  readonly ceilings: {
+    readonly madeFor: string;
+    readonly each: readonly { readonly minutes: number; readonly atMost: number }[];
+  } | null;
+  /** The learner's own scale and the day it was estimated on; its numbers are null when the usual one serves. */
+  readonly scale: {
+    readonly day: number;
+    readonly adopted: { readonly first: number; readonly growth: number } | null;
+  } | null;
+}
+
+export const planValue: z.ZodType<StoredPlan> = z.strictObject({
+  classDay: z.int(),
+  prices: z.array(z.tuple([z.int(), z.number().positive()])),
+  ceilings: z
+    .strictObject({
+      madeFor: z.string(),
+      each: z.array(z.strictObject({ minutes: z.number().positive(), atMost: z.number().min(0) })),
+    })
+    .nullable(),
+  scale: z
+    .strictObject({
+      day: z.int(),
+      adopted: z.strictObject({ first: z.number(), growth: z.number() }).nullable(),
+    })
+    .nullable(),
 });
 
 export const textValue = z.string().min(1);

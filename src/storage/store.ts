@@ -18,9 +18,11 @@ import {
   deckRow,
   drillRow,
   type Practice,
+  planValue,
   practiceValue,
   type StoredCase,
   type StoredDeck,
+  type StoredPlan,
   textValue,
 } from './rows.ts';
 import { checkBookValue } from './self-check-rows.ts';
@@ -57,6 +59,9 @@ export interface Store {
   deviceId(): Told<string>;
   practiceOf(deck: string): Told<Practice>;
   setPractice(deck: string, practice: Practice): Told<void>;
+  /** What the last plan to a class date left for the next; undefined until there was one. */
+  planOf(deck: string): Told<StoredPlan | undefined>;
+  keepPlan(deck: string, plan: StoredPlan): Told<void>;
   /** The deck that is practised; undefined until one was chosen. */
   chosenDeck(): Told<string | undefined>;
   chooseDeck(id: string): Told<void>;
@@ -79,13 +84,14 @@ export interface Store {
   close(): void;
 }
 
-export const DEFAULT_PRACTICE: Practice = { classDate: null, minutes: 10 };
+export const DEFAULT_PRACTICE: Practice = { classDate: null, minutes: 10, daysAWeek: 7 };
 
 const DEVICE = 'device';
 const CHOSEN = 'chosen-deck';
 const CHECKS = 'self-checks';
 const CASE = 'case';
 const practiceKey = (deck: string) => `practice:${deck}`;
+const planKey = (deck: string) => `plan:${deck}`;
 
 async function deviceOf(db: Database): Promise<string> {
   const known = await readSetting(db, DEVICE, textValue);
@@ -190,6 +196,11 @@ export function openStore(name = 'detent'): Store {
     setPractice: (deck, practice) =>
       tell(async () => {
         await db.settings.put({ key: practiceKey(deck), value: practiceValue.parse(practice) });
+      }),
+    planOf: (deck) => tell(() => readSetting(db, planKey(deck), planValue)),
+    keepPlan: (deck, plan) =>
+      tell(async () => {
+        await db.settings.put({ key: planKey(deck), value: planValue.parse(plan) });
       }),
     chosenDeck: () => tell(() => readSetting(db, CHOSEN, textValue)),
     chooseDeck: (id) =>

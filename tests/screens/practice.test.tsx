@@ -61,7 +61,7 @@ describe('practice on screen', () => {
   test('opens on the next drill with minutes, questions and days to class, and starts it', async () => {
     const user = userEvent.setup();
     const place = await onBench();
-    await place.store.setPractice(deck.id, { minutes: 7, classDate: '2026-03-05' });
+    await place.store.setPractice(deck.id, { minutes: 7, classDate: '2026-03-05', daysAWeek: 7 });
     show(place);
     expect(await screen.findByRole('heading', { name: 'Next drill' })).toBeVisible();
     expect(screen.getByText('minutes').nextSibling).toHaveTextContent('7');

@@ -138,7 +138,7 @@ describe('opened again', () => {
     await must(store.saveDeck({ id: 'demo', revision: 1, text: '{}', loadedAt: 5 }));
     await must(store.recordAttempt(draft('a', { right: false }), aDrill({ index: 1 })));
     await must(store.saveDraft(drill));
-    await must(store.setPractice('demo', { classDate: '2026-03-01', minutes: 5 }));
+    await must(store.setPractice('demo', { classDate: '2026-03-01', minutes: 5, daysAWeek: 4 }));
     await must(store.chooseDeck('demo'));
     const before = {
       log: await must(store.attemptsOf('demo')),
@@ -155,7 +155,11 @@ describe('opened again', () => {
     expect(await must(reopened.currentDrill())).toEqual(drill);
     expect(await must(reopened.deviceId())).toBe(before.device);
     expect(await must(reopened.decks())).toEqual(before.decks);
-    expect(await must(reopened.practiceOf('demo'))).toEqual({ classDate: '2026-03-01', minutes: 5 });
+    expect(await must(reopened.practiceOf('demo'))).toEqual({
+      classDate: '2026-03-01',
+      minutes: 5,
+      daysAWeek: 4,
+    });
     expect(await must(reopened.chosenDeck())).toBe('demo');
     expect((await must(reopened.recordAttempt(draft('b'), drill))).sequence).toBe(2);
   });
@@ -200,9 +204,49 @@ describe('opened again', () => {
 
   test('a deck nobody has set up is practised ten minutes with no class date', async () => {
     const store = open(freshName());
-    expect(await must(store.practiceOf('demo'))).toEqual({ classDate: null, minutes: 10 });
+    expect(await must(store.practiceOf('demo'))).toEqual({ classDate: null, minutes: 10, daysAWeek: 7 });
     expect(await must(store.chosenDeck())).toBeUndefined();
-    await expect(store.setPractice('demo', { classDate: '2026-02-30', minutes: 10 })).rejects.toThrow();
+    await expect(
+      store.setPractice('demo', { classDate: '2026-02-30', minutes: 10, daysAWeek: 7 }),
+    ).rejects.toThrow();
+  });
+});
+
+describe('plans and expected days', () => {
+  test('what was set up before days a week could be said counts for every day', async () => {
+    const name = freshName();
+    const store = open(name);
+    await must(store.deviceId());
+    const db = new Database(name);
+    await db.settings.put({ key: 'practice:demo', value: { classDate: '2026-03-01', minutes: 5 } });
+    db.close();
+    expect(await must(store.practiceOf('demo'))).toEqual({
+      classDate: '2026-03-01',
+      minutes: 5,
+      daysAWeek: 7,
+    });
+  });
+
+  test('a plan is found again by its deck; what is no plan counts as none', async () => {
+    const name = freshName();
+    const store = open(name);
+    const plan = {
+      classDay: 20_030,
+      prices: [
+        [20_010, 0.25],
+        [20_012, 1e-9],
+      ],
+      ceilings: { madeFor: 'x', each: [{ minutes: 10, atMost: 0.8 }] },
+      scale: { day: 20_010, adopted: { first: -0.1, growth: 0.05 } },
+    } as const;
+    expect(await must(store.planOf('demo'))).toBeUndefined();
+    await must(store.keepPlan('demo', plan));
+    expect(await must(store.planOf('demo'))).toEqual(plan);
+    expect(await must(store.planOf('other'))).toBeUndefined();
+    const db = new Database(name);
+    await db.settings.put({ key: 'plan:demo', value: { ...plan, prices: [[20_010, -1]] } });
+    db.close();
+    expect(await must(store.planOf('demo'))).toBeUndefined();
   });
 });
 
