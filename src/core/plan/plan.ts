@@ -9,7 +9,7 @@ import { calendarOf, MOST_BOUND_DAYS } from './calendar.ts';
 import { drawToday } from './draw.ts';
 import { type GridSize, PLANNING } from './grid.ts';
 import { solvePrices } from './prices.ts';
-import { boundAt, type Outcome, type PlanFact, type Problem, problemOf } from './problem.ts';
+import { boundAt, evaluate, type Outcome, type PlanFact, type Problem, problemOf } from './problem.ts';
 import { type PlanRequest, pricesOn, type Solved, solve } from './solve.ts';
 
 export interface PlannedFact {
@@ -56,7 +56,8 @@ function leftOutOf(facts: readonly PlanFact[], problem: Problem, { flow, touched
 const BARE_EFFORT = { first: 0, again: 8 };
 
 /** The bound at the plan's prices: of recall alone, and with every practice day by itself. */
-function boundOf(request: PlanRequest, { problem, pricesByDay }: Solved, size: GridSize): number {
+function boundOf(request: PlanRequest, solved: Solved, size: GridSize): number {
+  const { problem, prices: settled, pricesByDay, width } = solved;
   const { w, today, classDay, practice } = request;
   if (pricesByDay.size === 0) return boundAt(problem, new Float64Array(0), 0);
   const wishes = request.facts.some(({ rightDays }) => rightDays);
@@ -71,13 +72,20 @@ function boundOf(request: PlanRequest, { problem, pricesByDay }: Solved, size: G
   const whole = calendar.days.length === problem.calendar.days.length;
   const all = whole && !wishes ? problem : problemOf(w, facts, calendar, today, size);
   const days = calendar.days.map((offset) => today + offset);
-  return Math.min(problem.weight, boundAt(all, pricesOn(prices, days), 0));
+  const bound = Math.min(problem.weight, boundAt(all, pricesOn(prices, days), 0));
+  // What is drawn and told stands on the problem as it was solved, not as the bound left it.
+  if (all === problem) evaluate(problem, settled, width);
+  return bound;
 }
 
 /** The plan for today. Without a practice day left, nothing is drawn and the forecast is what stays by itself. */
 export function planToday(request: PlanRequest, size: GridSize = PLANNING): Plan {
+  return planFrom(request, solve(request, size), size);
+}
+
+/** The same from the request solved at this size. */
+export function planFrom(request: PlanRequest, solved: Solved, size: GridSize = PLANNING): Plan {
   const { today, facts } = request;
-  const solved = solve(request, size);
   const { problem, prices, pricesByDay, width } = solved;
   const { flow } = solved.outcome;
   const share = (amount: number) => (problem.weight > 0 ? amount / problem.weight : 0);

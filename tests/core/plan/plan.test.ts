@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { WEIGHTS } from '../../../src/core/memory/recall.ts';
 import { everyDay } from '../../../src/core/plan/calendar.ts';
-import { planToday } from '../../../src/core/plan/plan.ts';
+import { planFrom, planToday } from '../../../src/core/plan/plan.ts';
 import type { PlanFact } from '../../../src/core/plan/problem.ts';
-import type { PlanRequest } from '../../../src/core/plan/solve.ts';
+import { courseOf } from '../../../src/core/plan/prospect.ts';
+import { type PlanRequest, solve } from '../../../src/core/plan/solve.ts';
 import { after, recallAfter, transitionOf } from '../../../src/core/plan/transition.ts';
 import { randomFrom } from '../../../src/core/random.ts';
 
@@ -205,6 +206,14 @@ describe('P6: the forecast', () => {
       expect(plan.forecast).toBeGreaterThan(0.99 * plan.bound);
     }
   });
+});
+
+test('P6: the bound told with a plan leaves the solved request as it was', () => {
+  const asked = request(newFacts(80), 7, 5);
+  const solved = solve(asked);
+  const before = courseOf(solved, { skipToday: false });
+  planFrom(asked, solved);
+  expect(courseOf(solved, { skipToday: false })).toEqual(before);
 });
 
 test('P5: a plan started from yesterday’s prices is as good as one from none', () => {
