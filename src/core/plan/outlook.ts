@@ -1,0 +1,96 @@
+/**
+ * What a person is told on the way to a class date, in parts, so that the drill never waits for the rest: first
+ * what to ask, then what will be known at class, then the most that the minutes allow, at last the learner's own
+ * scale. Pure; src/app/plan-worker.ts runs it beside the page. docs/spec/plan.md.
+ */
+import type { Attempt } from '../memory/attempt.ts';
+import type { FactId } from '../questions/question.ts';
+import { everyDay } from './calendar.ts';
+import { type Ceiling, ceilingsOf } from './ceiling.ts';
+import { observationsOf } from './observe.ts';
+import { type PersonalScale, personalScale } from './personal.ts';
+import { type Plan, planFrom } from './plan.ts';
+import type { PlanFact } from './problem.ts';
+import { type Course, courseOf } from './prospect.ts';
+import { type ReadinessReport, readinessOf } from './readiness.ts';
+import { type PlanRequest, solve } from './solve.ts';
+
+/** Plain data: it is copied to a worker. */
+export interface OutlookRequest {
+  /** The 21 memory parameters. */
+  readonly w: readonly number[];
+  readonly today: number;
+  /** Today or later. */
+  readonly classDay: number;
+  readonly minutes: number;
+  /** Chance that practice takes place on a day, more than 0. */
+  readonly attendance: number;
+  /** Practised today already. */
+  readonly spentSeconds: number;
+  readonly facts: readonly PlanFact[];
+  /** By place in `facts`. */
+  readonly topicOf: readonly string[];
+  readonly attempts: readonly Attempt[];
+  readonly voids: ReadonlySet<string>;
+  readonly seed: number;
+  /** Of the last plan for the same class. */
+  readonly prices?: ReadonlyMap<number, number>;
+  /** Minutes a day to tell the most of; none when that is known. */
+  readonly ceilings: readonly number[];
+  /** Whether to estimate the personal scale. */
+  readonly scale: boolean;
+}
+
+export type OutlookPart =
+  | {
+      readonly kind: 'drill';
+      /** What to ask in a drill that starts now, most worth first; what to go on with at the end. */
+      readonly order: readonly FactId[];
+      readonly prices: ReadonlyMap<number, number>;
+    }
+  | {
+      readonly kind: 'forecast';
+      readonly readiness: ReadinessReport;
+      /** Facts the days left have no room for, the first to be dropped last. */
+      readonly leftOut: readonly FactId[];
+      /** The days to class when the plan is kept, and those of the best plan from tomorrow on. */
+      readonly course: Course;
+      readonly skipped: Course;
+    }
+  | { readonly kind: 'ceilings'; readonly each: readonly Ceiling[] }
+  | { readonly kind: 'scale'; readonly personal: PersonalScale };
+
+const orderOf = ({ facts, reserve }: Plan): FactId[] => [...facts, ...reserve].map(({ fact }) => fact);
+
+/** The parts in order; each is reckoned only when it is asked for. */
+export function* outlookOf(asked: OutlookRequest): Generator<OutlookPart, void> {
+  const { today, classDay, minutes, attendance, spentSeconds, attempts, voids, w } = asked;
+  const practice = everyDay(today, classDay, minutes * 60, attendance);
+  const request: PlanRequest = { ...asked, practice };
+  let solved = solve(request);
+  let plan = planFrom(request, solved);
+  yield { kind: 'drill', order: orderOf(plan), prices: plan.prices };
+
+  const withToday = (seconds: number): PlanRequest => ({
+    ...request,
+    practice: practice.map((day) => (day.day === today ? { ...day, seconds } : day)),
+    prices: plan.prices,
+  });
+  if (spentSeconds > 0 && practice.length > 0) {
+    // What was practised today is in the memories: only the rest of the day's minutes is still to come.
+    const remaining = withToday(Math.max(0, minutes * 60 - spentSeconds));
+    solved = solve(remaining);
+    plan = planFrom(remaining, solved);
+  }
+  yield {
+    kind: 'forecast',
+    readiness: readinessOf(request, solved, observationsOf(attempts, voids, w), asked.topicOf),
+    leftOut: plan.leftOut,
+    course: courseOf(solved, { skipToday: false }),
+    skipped: courseOf(solve(withToday(0)), { skipToday: false }),
+  };
+
+  if (asked.ceilings.length > 0 && practice.length > 0)
+    yield { kind: 'ceilings', each: ceilingsOf(request, asked.ceilings) };
+  if (asked.scale) yield { kind: 'scale', personal: personalScale(attempts, voids) };
+}
