@@ -26,11 +26,18 @@ const NEEDED = new Set([
   'closedBy',
 ]); // biome-ignore format: names read across
 
+/** A figure with a point and a plain minus, however it was typed: "−1,800" → "-1.800". */
+export const figureFrom = (typed: string): string =>
+  typed
+    .trim()
+    .replace(',', '.')
+    .replace(/^[−–]\s*/, '-');
+
 function finishText(field: string, text: string): unknown {
   const bare = text.trim();
   if (bare === '') return undefined;
   if (NUMBERS.has(field) && /^\d{1,9}$/.test(bare)) return Number(bare);
-  return FIGURES.has(field) ? bare.replace(',', '.').replace(/^[−–]\s*/, '-') : bare;
+  return FIGURES.has(field) ? figureFrom(bare) : bare;
 }
 
 function finish(field: string, value: unknown): unknown {
