@@ -6,6 +6,7 @@ import type { Verdict } from '../questions/judge.ts';
 import type { Answer, FactId, Form, Question } from '../questions/question.ts';
 import type { SlipUp } from '../questions/slip-ups.ts';
 import { localDay } from './day.ts';
+import { GUESS_WITH, type Support } from './support.ts';
 
 export interface Attempt {
   /** A random uuid; two attempts with the same id are the same attempt. */
@@ -20,7 +21,7 @@ export interface Attempt {
   /** Every fact the question needed; the first is `fact`. */
   readonly facts: readonly FactId[];
   readonly form: Form;
-  /** Chance of a right answer by blind guessing, 0 to 1. */
+  /** Chance of a right answer by blind guessing, or by following a worked example in view, 0 to 1. */
   readonly guessRate: number;
   readonly answer: Answer;
   readonly right: boolean;
@@ -56,6 +57,8 @@ export function draftAttempt(given: {
   readonly question: Question;
   readonly answer: Answer;
   readonly verdict: Verdict;
+  /** The worked example that stood above it. */
+  readonly support?: Support;
   readonly seconds: number;
   readonly at: number;
   readonly zone: string;
@@ -71,7 +74,7 @@ export function draftAttempt(given: {
     seed: question.seed,
     facts: question.facts,
     form: question.space.form,
-    guessRate: question.guessRate,
+    guessRate: Math.max(question.guessRate, GUESS_WITH[given.support ?? 'alone']),
     answer: given.answer,
     right: verdict.right,
     slipUps: verdict.slipUps,

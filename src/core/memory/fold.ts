@@ -7,6 +7,7 @@ import type { Attempt } from './attempt.ts';
 import { knownAfter, mixture, UNSEEN_RECALL } from './credit.ts';
 import { inOrder, type Placed } from './order.ts';
 import { type Calculator, calculatorFor, type MemoryState, outcomesOn, recallOn, WEIGHTS } from './recall.ts';
+import { followsExample } from './support.ts';
 
 /** Right first on this many separate days since the last miss, before a fact counts as holding (M15). */
 export const HOLDING_DAYS = 2;
@@ -18,7 +19,7 @@ export interface FactMemory extends MemoryState {
   readonly asked: number;
   /** Those it was missed in. */
   readonly missed: number;
-  /** Separate days, since the last miss, on which the first answer that needed it was right. */
+  /** Separate days, since the last miss, on which the first answer that needed it was right without a full example. */
   readonly rightDays: number;
   /** `rightDays` once reached what holding takes. */
   readonly held: boolean;
@@ -44,7 +45,8 @@ function moved(
   const state = mixture(outcomesOn(before, day, calculator), known);
   const missed = isMiss(attempt, fact, known);
   const firstOfDay = before === undefined || state.lastDay > before.lastDay;
-  const rightDays = missed ? 0 : (before?.rightDays ?? 0) + (attempt.right && firstOfDay ? 1 : 0);
+  const shows = attempt.right && firstOfDay && !followsExample(attempt);
+  const rightDays = missed ? 0 : (before?.rightDays ?? 0) + (shows ? 1 : 0);
   return {
     ...state,
     firstDay: before?.firstDay ?? day,
