@@ -30,6 +30,12 @@ const CaseScreen = lazy(async () => ({
 const SelfCheckScreen = lazy(async () => ({
   default: (await import('../screens/self-check/SelfCheckScreen.tsx')).SelfCheckScreen,
 }));
+const AssignScreen = lazy(async () => ({
+  default: (await import('../screens/assign/AssignScreen.tsx')).AssignScreen,
+}));
+const TakeScreen = lazy(async () => ({
+  default: (await import('../screens/take/TakeScreen.tsx')).TakeScreen,
+}));
 const PreviewScreen = lazy(async () => ({
   default: (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen,
 }));
@@ -142,6 +148,12 @@ function Screens() {
         </Route>
         <Route path="/preview">
           {value && <PreviewScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route path="/assign">
+          {value && <AssignScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route path="/take/:word?">
+          {({ word }) => <TakeScreen key={word ?? ''} word={word} onChange={reload} />}
         </Route>
         <Route>
           {value ? (

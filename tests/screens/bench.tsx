@@ -1,13 +1,20 @@
 /** A device for screen tests: a real store on an in-memory IndexedDB, a clock we hold, ids that count. */
 import 'fake-indexeddb/auto';
 import '@testing-library/jest-dom/vitest';
-import { render } from '@testing-library/react';
+import { Blob as NodeBlob } from 'node:buffer';
+import { configure, render } from '@testing-library/react';
 import { App } from '../../src/app/App.tsx';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { type Services, ServicesProvider } from '../../src/screens/services.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
 import { makeSay } from '../../src/words/words.ts';
+
+// A screen is loaded when it is first opened, which takes its time on a busy machine.
+configure({ asyncUtilTimeout: 10_000 });
+
+// jsdom's own has no streams.
+Object.assign(globalThis, { Blob: NodeBlob });
 
 // jsdom lays nothing out, so it has nothing to scroll.
 Element.prototype.scrollIntoView = () => {};

@@ -167,6 +167,12 @@ export function TodayScreen(props: Props) {
         <Link href="/self-check" className="button">
           {say(phrase('self-check.link'))}
         </Link>
+        <Link href="/take" className="button">
+          {say(phrase('take.link'))}
+        </Link>
+        <Link href="/assign" className="button">
+          {say(phrase('assign.link'))}
+        </Link>
       </nav>
       <section className="aside">
         <p>{say(phrase('today.stored'))}</p>

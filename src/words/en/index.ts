@@ -2,6 +2,7 @@
 import { CASE } from './case.ts';
 import { CHART } from './chart.ts';
 import { CHART_WORK } from './chart-work.ts';
+import { CLASSROOM } from './classroom.ts';
 import { CLI } from './cli.ts';
 import { CODES } from './codes.ts';
 import { DECK_MERGE } from './deck-merge.ts';
@@ -40,6 +41,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...CHART,
   ...CODES,
   ...CHART_WORK,
+  ...CLASSROOM,
   ...CLI,
   ...GEARS,
   ...GAUGE_DRAWINGS,

@@ -1,0 +1,127 @@
+/** Assigning, taking, handing in, the group board, print. Words on who sees what are meant literally. */
+export const CLASSROOM = {
+  'handing.files': 'Files or pictures of codes',
+  'handing.camera': 'Use the camera',
+  'handing.camera-view': 'What the camera sees',
+  'handing.camera-hint':
+    'Hold one code in the frame until it is read, then the next. The picture is not kept and goes nowhere.',
+  'handing.camera-close': 'Close the camera',
+  'handing.no-camera':
+    'The camera cannot be used here: there is none, it was not allowed, or this page is not opened over https. Take a photo of the code and choose it as a picture, or use the file or the link.',
+  'handing.codes-read':
+    '{read, plural, one {1 code} other {# codes}} of {of} read. Still to be read: {missing}. They may come in any order.',
+  'handing.start-over': 'Forget these codes',
+  'handing.paste': 'Or paste a link here',
+  'handing.read': 'Read it',
+  'handing.how':
+    'Any of the three does. None of them needs a network, and nothing is sent from here by itself. It is not encrypted: whoever gets it can read it.',
+  'handing.as-file': 'As a file',
+  'handing.save': 'Save the file ({kilobytes} kB)',
+  'handing.as-link': 'As a link',
+  'handing.link': 'The link, {letters} letters',
+  'handing.copy': 'Copy the link',
+  'handing.copied-yes': 'Copied.',
+  'handing.copied-refused': 'The browser does not let this page copy. Select the link and copy it by hand.',
+  'handing.link-long':
+    'This link is long. Some messengers cut such links off; the other side is told when that happens. The file is safer.',
+  'handing.as-codes': 'As codes on screen or paper',
+  'handing.chain':
+    '{count} codes, each one part of it. The other side reads them all, in any order: with the camera, or from photos.',
+  'handing.code': 'Code {number} of {of}',
+  'handing.code-back': 'Code before',
+  'handing.code-next': 'Next code',
+  'handing.codes-run': 'Change every {seconds} s',
+  'handing.codes-on-paper': 'All codes for paper',
+  'handing.codes-off-paper': 'Put the paper away',
+  'handing.paper-how':
+    '{count, plural, one {Open the phone’s camera or Detent, and read the code.} other {Open Detent, go to “Take in”, and read all # codes in any order.}}',
+  'handing.print': 'Print',
+  'handing.who': '{learner} · {date}',
+
+  'class-time': '{date}, {time} ({zone})',
+  'scope.deck': 'the whole deck',
+  'scope.areas': '{areas}',
+  'scope.facts': '{count, plural, one {one fact} other {# facts}} of the deck',
+
+  'assign.title': 'Assign',
+  'assign.link': 'Assign and collect',
+  'assign.made': 'Assignments made here',
+  'assign.line': '{unit}, revision {revision}: {scope}',
+  'assign.class': 'Class: {when}',
+  'assign.issue': '{issue, plural, one {handed out once} other {issue #}}',
+  'assign.hand-out': 'Hand out',
+  'assign.change': 'Change it',
+  'assign.remove': 'Remove it, with its reports',
+  'assign.remove-sure': 'Yes, remove it and all reports on it',
+  'assign.remove-not': 'Keep it',
+  'assign.new': 'A new assignment on {unit}',
+  'assign.changing': 'Change the assignment of {group}',
+  'assign.group': 'Name of the group',
+  'assign.what': 'What is asked',
+  'assign.areas': 'some areas of it',
+  'assign.which-areas': 'Areas',
+  'assign.facts': 'That asks {count, plural, one {one fact} other {# facts}}.',
+  'assign.date': 'Day of class',
+  'assign.time': 'Time',
+  'assign.zone': 'Time zone',
+  'assign.minutes': 'Minutes a day',
+  'assign.share': 'Ready from, % of the facts',
+  'assign.cautioned': 'Facts with a caution must all be right',
+  'assign.note': 'A word to the learners (may be empty)',
+  'assign.roster': 'Names you expect, one a line (stay on this device)',
+  'assign.with-deck': 'Put the deck in as well',
+  'assign.with-deck-note': 'Leave it out where everybody has this revision: link and codes get much shorter.',
+  'assign.wrong': 'What was wrong before this revision (told to whoever had answered on it)',
+  'assign.wrong-note':
+    'It was handed out with revision {before}; the deck here is revision {after}. What comes out otherwise is found by comparing the two; answers on it no longer count, and it is asked again.',
+  'assign.corrected':
+    '{facts, plural, =0 {Between the two revisions no answer comes out otherwise.} one {One fact comes out otherwise. Whoever answered on it is told when this reaches the phone, and asked again.} other {# facts come out otherwise. Whoever answered on them is told when this reaches the phone, and asked again.}}',
+  'assign.make': 'Make the assignment',
+  'assign.make-again': 'Make issue {issue}',
+  'assign.fault.group': 'Give the group a name of up to 200 letters.',
+  'assign.fault.date': 'State the day of class.',
+  'assign.fault.time': 'State the time of class as hours and minutes: 08:00.',
+  'assign.fault.zone': 'This time zone is not known here. It reads like Europe/Berlin.',
+  'assign.fault.minutes': 'Minutes a day: a whole number from 1 to 120.',
+  'assign.fault.share': 'Ready from: 1 to 100 %.',
+  'assign.fault.areas': 'Choose at least one area in which the deck has something to ask.',
+  'assign.fault.note': 'The word to the learners is too long: 2,000 letters at most.',
+  'assign.other-text':
+    'Revision {revision} of this deck was handed out before with other contents. Give the deck the next revision number, then assign it: otherwise nobody can tell which one a phone has.',
+  'assign.ready': 'Assignment of {group}',
+
+  'take.title': 'Take in',
+  'take.link': 'Take in a file, link or code',
+  'take.how': 'An assignment from your instructor, a report, or a deck: as a file, a link, or a code.',
+  'take.from': 'An assignment for {group}',
+  'take.note': 'Your instructor says: {note}',
+  'take.class-here': 'Class by your clock: {when}',
+  'take.class-there': 'As your instructor wrote it: {when}',
+  'take.days':
+    '{days, plural, =0 {Class is today.} one {One day to class.} other {# days to class.}} {minutes} minutes a day.',
+  'take.past': 'Class was on {date}. You can still practise; reviews then come at growing gaps.',
+  'take.asks': 'It asks {scope}: {count, plural, one {one fact} other {# facts}}.',
+  'take.missing':
+    '{count, plural, one {One fact it names is} other {# facts it names are}} not in this revision of the deck, and not asked.',
+  'take.who-title': 'Who sees what',
+  'take.who':
+    'Taking this sends nothing. Your answers stay on this phone until you hand in a report yourself. The report shows your instructor the name you type, each answer on this assignment with its time, and what you flagged. It shows nothing of other decks, self-checks or cases. Other learners see nothing from here. Whoever gets hold of a report file or link can read it, so give it to your instructor only.',
+  'take.it': 'Take it',
+  'take.no-deck':
+    'The deck “{deck}”, revision {revision}, is not on this device and did not come along. Ask for the assignment with the deck in it, or add the deck first, then take this again.',
+  'take.older-deck':
+    'The deck on this device is revision {here}; the assignment is on revision {revision}. Ask for the assignment with the deck in it.',
+  'take.newer-deck':
+    'This device has a later revision of the deck ({here}) than the one that came along ({revision}). The later one is kept.',
+  'take.other-deck': 'The deck that came along is not the one the assignment names. Nothing was taken in.',
+  'take.deck-refused':
+    'The deck that came along does not pass its checks, so nothing was taken in. {count, plural, one {One thing} other {# things}} to mend:',
+  'take.done': 'Taken in.',
+  'take.done-later': 'A later issue of this assignment was here already. That one counts.',
+  'take.drill': 'To the drill',
+  'take.corrections': 'Values that were wrong',
+  'take.correction':
+    '{note} You had answered {answers, plural, one {once} other {# times}} on it; those answers no longer count, and it is asked again.',
+  'take.deck': 'This is a deck file by itself. It is added on the page of decks.',
+  'take.decks': 'To the decks',
+} as const;
