@@ -27,6 +27,7 @@ import {
 } from './rows.ts';
 import { checkBookValue } from './self-check-rows.ts';
 import { Blocked, type Told, troubleOf } from './trouble.ts';
+import { type Workshop, workshopOf } from './workshop.ts';
 
 export interface Log {
   readonly attempts: readonly Attempt[];
@@ -78,6 +79,9 @@ export interface Store {
 
   /** Assignments, reports and what an instructor keeps. */
   readonly classroom: Classroom;
+
+  /** Decks that are being written. */
+  readonly workshop: Workshop;
 
   /** Asks the browser to keep the data under pressure; call it after a tap. True when it will. */
   askPersistence(): Promise<boolean>;
@@ -219,6 +223,7 @@ export function openStore(name = 'detent'): Store {
         await db.settings.put({ key: CASE, value: caseValue.parse(run) });
       }),
     classroom: classroomOf(db, tell),
+    workshop: workshopOf(db, tell),
     async askPersistence() {
       const storage = typeof navigator === 'undefined' ? undefined : navigator.storage;
       return (await storage?.persist?.()) ?? false;
