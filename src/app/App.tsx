@@ -33,6 +33,9 @@ const SelfCheckScreen = lazy(async () => ({
 const AssignScreen = lazy(async () => ({
   default: (await import('../screens/assign/AssignScreen.tsx')).AssignScreen,
 }));
+const ReportScreen = lazy(async () => ({
+  default: (await import('../screens/report/ReportScreen.tsx')).ReportScreen,
+}));
 const TakeScreen = lazy(async () => ({
   default: (await import('../screens/take/TakeScreen.tsx')).TakeScreen,
 }));
@@ -76,7 +79,16 @@ function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => voi
   };
 
   if (path === '/drill' && waiting)
-    return <DrillScreen key={waiting.id} unit={unit} say={say} stored={waiting} onLeave={leave} />;
+    return (
+      <DrillScreen
+        key={waiting.id}
+        unit={unit}
+        say={say}
+        stored={waiting}
+        attempts={attempts}
+        onLeave={leave}
+      />
+    );
   if (path === '/done' && drill)
     return (
       <EndScreen
@@ -151,6 +163,9 @@ function Screens() {
         </Route>
         <Route path="/assign">
           {value && <AssignScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route path="/report">
+          {value && <ReportScreen unit={value.unit} say={services.sayFor(value.unit)} onChange={reload} />}
         </Route>
         <Route path="/take/:word?">
           {({ word }) => <TakeScreen key={word ?? ''} word={word} onChange={reload} />}

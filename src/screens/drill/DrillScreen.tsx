@@ -3,7 +3,7 @@
  * while the page is hidden; an answer and the drill's next state are stored together.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { draftAttempt } from '../../core/memory/attempt.ts';
+import { type Attempt, draftAttempt } from '../../core/memory/attempt.ts';
 import { answeringMs, type Drill, type DrillEvent, isOver, progress } from '../../core/memory/drill.ts';
 import { type Draft, emptyDraft, finishDraft } from '../../core/questions/draft.ts';
 import { judge } from '../../core/questions/judge.ts';
@@ -17,12 +17,15 @@ import type { Say } from '../../words/words.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { QuestionView } from './QuestionView.tsx';
+import { useExample } from './use-example.ts';
 
 interface Props {
   readonly unit: Unit;
   readonly say: Say;
   /** As stored; its clock stands. */
   readonly stored: Drill;
+  /** The log of this deck when the drill was opened. */
+  readonly attempts: readonly Attempt[];
   /** Called with the finished drill, or with the drill as it stands when stopped. */
   readonly onLeave: (drill: Drill) => void;
 }
@@ -40,7 +43,7 @@ function useShownClock(onEvent: (kind: 'paused' | 'resumed') => void) {
   }, []);
 }
 
-export function DrillScreen({ unit, say, stored, onLeave }: Props) {
+export function DrillScreen({ unit, say, stored, attempts, onLeave }: Props) {
   const { store, now, newId } = useServices();
   const [drill, setDrill] = useState(() => progress(stored, { kind: 'resumed', at: now().at }));
   const item = drill.items[drill.index]!;
@@ -49,6 +52,8 @@ export function DrillScreen({ unit, say, stored, onLeave }: Props) {
   const draft: Draft = drill.draft ?? emptyDraft(question.space);
   const answer = finishDraft(question.space, draft);
   const again = drill.items.slice(0, drill.index).some(({ fact }) => fact === item.fact);
+  const [given, setGiven] = useState<readonly Attempt[]>([]);
+  const example = useExample({ unit, say, log: [...attempts, ...given] }, drill, question);
   const busy = useRef(false);
   const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
   const tell = useCallback(
@@ -79,6 +84,7 @@ export function DrillScreen({ unit, say, stored, onLeave }: Props) {
       question,
       answer,
       verdict,
+      ...(example ? { support: example.support } : {}),
       seconds,
       at,
       zone,
@@ -87,7 +93,9 @@ export function DrillScreen({ unit, say, stored, onLeave }: Props) {
     const recorded = await store.recordAttempt(attempt, after);
     busy.current = false;
     tell(recorded);
-    if (recorded.ok) setDrill(after);
+    if (!recorded.ok) return;
+    setGiven((before) => [...before, recorded.value]);
+    setDrill(after);
   };
 
   const next = () => {
@@ -141,6 +149,8 @@ export function DrillScreen({ unit, say, stored, onLeave }: Props) {
         draft={draft}
         verdict={drill.verdict}
         again={again}
+        canFlag
+        example={example}
         onChange={(changed) => step({ kind: 'draft-changed', draft: changed, at: now().at })}
       />
       <div className="drill-foot">

@@ -10,6 +10,8 @@ import type { Unit } from '../../core/unit/unit.ts';
 import { AnswerForm } from '../../ui/answers/AnswerForm.tsx';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import type { Say } from '../../words/words.ts';
+import { ExampleView, type ShownExample } from './ExampleView.tsx';
+import { FlagForm } from './FlagForm.tsx';
 
 interface Props {
   readonly question: Question;
@@ -19,8 +21,12 @@ interface Props {
   readonly onChange: (draft: Draft) => void;
   /** Null until the answer is checked. */
   readonly verdict: Verdict | null;
+  /** Flags can be raised and are kept: not where a question is only tried. */
+  readonly canFlag?: boolean;
   /** True when the fact slipped earlier in this drill and is asked once more. */
   readonly again: boolean;
+  /** Stands above the answer until it is checked; then the question's own working takes its place. */
+  readonly example?: ShownExample | undefined;
 }
 
 function VerdictView({ question, verdict, say }: { question: Question; verdict: Verdict; say: Say }) {
@@ -42,7 +48,17 @@ function VerdictView({ question, verdict, say }: { question: Question; verdict: 
   );
 }
 
-export function QuestionView({ question, unit, say, draft, onChange, verdict, again }: Props) {
+export function QuestionView({
+  question,
+  unit,
+  say,
+  draft,
+  onChange,
+  verdict,
+  again,
+  example,
+  canFlag = false,
+}: Props) {
   const { explanation } = question;
   const prompt = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -80,6 +96,7 @@ export function QuestionView({ question, unit, say, draft, onChange, verdict, ag
       </div>
       <div className="drill-answer">
         {verdict && <VerdictView question={question} verdict={verdict} say={say} />}
+        {example && !verdict && <ExampleView {...example} unit={unit} say={say} told={question.cautions} />}
         <AnswerForm space={question.space} draft={draft} onChange={onChange} say={say} right={right} />
         {verdict && (
           <div>
@@ -95,7 +112,11 @@ export function QuestionView({ question, unit, say, draft, onChange, verdict, ag
             </details>
             <details>
               <summary>{say(phrase('result.wrong-data'))}</summary>
-              <p>{say(phrase('result.wrong-data-note', { reference: makeReference(question) }))}</p>
+              {canFlag ? (
+                <FlagForm question={question} say={say} />
+              ) : (
+                <p>{say(phrase('result.wrong-data-note', { reference: makeReference(question) }))}</p>
+              )}
             </details>
           </div>
         )}

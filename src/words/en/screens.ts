@@ -60,6 +60,11 @@ export const SCREENS = {
   'drill.answer-part': 'Your answer',
   'drill.again': 'Asked again: it slipped earlier in this drill.',
 
+  'example.title': 'Worked example',
+  'example.full': 'The same way with other numbers. Your own question is above.',
+  'example.step-hidden': 'The same way with other numbers. Work the last step out before you open it.',
+  'example.last': 'The last step',
+
   'result.right': 'Right.',
   'result.wrong': 'Not right.',
   'result.other': 'The marked answer is the right one.',
