@@ -124,4 +124,37 @@ export const CLASSROOM = {
     '{note} You had answered {answers, plural, one {once} other {# times}} on it; those answers no longer count, and it is asked again.',
   'take.deck': 'This is a deck file by itself. It is added on the page of decks.',
   'take.decks': 'To the decks',
+
+  'flag.trust': 'Trust the unit and the maker’s book, not this page.',
+  'flag.note': 'What is wrong, in your words',
+  'flag.raise': 'Flag it',
+  'flag.raised': 'Kept on this device. It goes to your instructor with your next report.',
+  'flag.take-back': 'Take it back',
+  'flag.reference': 'This question: {reference}',
+
+  'report.title': 'Hand in a report',
+  'report.link': 'Hand in a report',
+  'report.none':
+    'No assignment on {unit} was taken in on this device. Take one in first, or choose its deck.',
+  'report.for': 'Report for',
+  'report.name': 'Your name, or the one your instructor knows you by',
+  'report.name-missing': 'Type the name you want to be shown by, up to 200 letters.',
+  'report.since': 'What goes in',
+  'report.since-all': 'everything on this assignment',
+  'report.since-week': 'the last 7 days (shorter, for codes)',
+  'report.holds':
+    '{answers, plural, =0 {No answers} one {One answer} other {# answers}}, {flags, plural, =0 {nothing flagged} one {one flag} other {# flags}}.',
+  'report.who':
+    'It shows your instructor this name, each answer on this assignment with its time, and what you flagged. It says nothing of other decks, self-checks or cases, and not where you were. It goes nowhere by itself: you hand it over. Handing in twice does no harm.',
+  'report.key': 'The key of this device: {digits}. Read it to your instructor if he asks whose device it is.',
+  'report.no-key': 'This browser gives no keys here, so the report goes without a seal.',
+  'report.make': 'Make the report',
+  'report.ready': 'Report of {name}',
+  'report.flags': 'What you flagged',
+  'report.flag-take-back': 'Take it back',
+  'report.put-away': 'Put this assignment away',
+  'report.put-away-sure': 'Yes, put it away',
+  'report.put-away-not': 'Keep it',
+  'report.put-away-note':
+    'The drill then asks the whole deck again. Your answers, the deck and what you flagged stay.',
 } as const;
