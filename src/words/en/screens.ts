@@ -61,8 +61,8 @@ export const SCREENS = {
   'drill.again': 'Asked again: it slipped earlier in this drill.',
 
   'example.title': 'Worked example',
-  'example.full': 'The same way with other numbers. Your own question is above.',
-  'example.step-hidden': 'The same way with other numbers. Work the last step out before you open it.',
+  'example.full': 'Another question of this kind, worked out. Yours has other numbers.',
+  'example.step-hidden': 'Another question of this kind, all but its last step. Work that out before you open it.',
   'example.last': 'The last step',
 
   'result.right': 'Right.',
