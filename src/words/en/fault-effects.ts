@@ -51,4 +51,27 @@ export const FAULT_EFFECTS = {
   'speed-figure-needs.shift-time': 'Time of a shift: how long the ratio takes to go over, so both.',
   'speed-figure-needs.converter-slip': 'Slip of the converter: engine less input.',
   'speed-figure-needs.road-speed': 'Road speed: output.',
+
+  'family.slips-first': 'What slips first as pressure sinks',
+  'slips-first.prompt':
+    'Pressure sinks everywhere by the same share, and the engine pulls as hard as ever. In which order do these begin to slip? The table says what each holds at full pressure, and what it has to hold.',
+  'slips-first.item': '{element} in range {range}',
+  'slips-first.holds': 'holds',
+  'slips-first.asks': 'has to hold',
+  'slips-first.torque': '{torque} N·m',
+  'slips-first.first': 'slips first',
+  'slips-first.last': 'slips last',
+  'slips-first.row': 'First: {element} in range {range}.',
+  'slips-first.reason':
+    'Divide what it holds by what it has to hold: the least of it to spare slips first. What it has to hold is reckoned at the torque that leaves the weakest of the unit 15 % in hand; the torque the unit is really built for may be another.',
+  'slips-first.line': '{element} in range {range}: {holds} ÷ {asks} = {margin}.',
+
+  'family.plate-short': 'An element built with a plate too few',
+  'plate-short.prompt':
+    '{element} holds {holds} N·m with its {plates} friction plates. It was built with {left}. The table says what it carries in each range. At which torque on the input does the first of these ranges slip on it? Within {tolerance} N·m is right.',
+  'plate-short.carries': 'carries, for 100 N·m on the input',
+  'plate-short.row': '{left} of {plates} plates hold {left}/{plates} of {holds} N·m: {short} N·m.',
+  'plate-short.reason':
+    'Range {range} asks most of it, {share} N·m for 100 on the input: {short} ÷ {share} × 100 = {answer} N·m.',
+  'plate-short.line': 'Range {range}: {share} for 100, so it slips at {torque} N·m on the input.',
 } as const;
