@@ -2,6 +2,7 @@
 import { lazy, Suspense, useState } from 'react';
 import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
+import type { Assignment } from '../core/assign/assignment.ts';
 import type { Attempt } from '../core/memory/attempt.ts';
 import { type Drill, type DrillItem, isOver, startDrill } from '../core/memory/drill.ts';
 import { say as phrase } from '../core/questions/phrase.ts';
@@ -46,7 +47,10 @@ const PreviewScreen = lazy(async () => ({
 /** What the practice screens stand on. */
 export interface Opened {
   readonly unit: Unit;
+  /** Those that count. */
   readonly attempts: readonly Attempt[];
+  /** The assignment that is practised for, where one was taken in. */
+  readonly assignment: Assignment | undefined;
   readonly practice: Practice;
   readonly drill: Drill | undefined;
 }
@@ -106,6 +110,7 @@ function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => voi
         unit={unit}
         say={say}
         attempts={attempts}
+        assignment={opened.assignment}
         practice={practice}
         waiting={waiting}
         onStart={(items) => void start(items)}

@@ -2,7 +2,8 @@
  * Opens what practice stands on: the chosen deck solved, its log, its settings, the drill under way. On a new
  * device the demo decks are put into the store first.
  */
-
+import type { Assignment } from '../core/assign/assignment.ts';
+import { voidsOf } from '../core/assign/corrections.ts';
 import type { Drill } from '../core/memory/drill.ts';
 import { questionOf } from '../core/questions/reopen.ts';
 import { pass, type Result } from '../core/result.ts';
@@ -28,13 +29,37 @@ export async function openPractice(services: Services): Promise<Result<Opened | 
   const [log, practice] = await Promise.all([store.attemptsOf(stored.id), store.practiceOf(stored.id)]);
   if (!log.ok) return log;
   if (!practice.ok) return practice;
+  const [assignment, corrections] = await Promise.all([
+    assignmentOf(services, stored.id),
+    store.classroom.correctionsOf(stored.id),
+  ]);
+  if (!assignment.ok) return assignment;
+  if (!corrections.ok) return corrections;
   const unit = services.unitOf(stored.text);
+  const voids = voidsOf(log.value.attempts, corrections.value);
   return pass({
     unit,
-    attempts: log.value.attempts,
+    // Answers on a value that was wrong count nowhere.
+    attempts: log.value.attempts.filter(({ id }) => !voids.has(id)),
+    assignment: assignment.value,
     practice: practice.value,
     drill: drill.value && canGoOn(unit, drill.value) ? drill.value : undefined,
   });
+}
+
+/** The assignment on this deck that was taken in last. */
+async function assignmentOf(
+  { store }: Services,
+  deck: string,
+): Promise<Result<Assignment | undefined, StoreTrouble>> {
+  const stored = await store.classroom.assignments();
+  if (!stored.ok) return stored;
+  const taken = stored.value.find((row) => row.role === 'taken' && row.deck === deck);
+  if (!taken) return pass(undefined);
+  // Most devices have none: what reads messages is loaded only where there is one.
+  const { readMessage } = await import('../exchange/message.ts');
+  const read = await readMessage(taken.text);
+  return pass(read.ok && read.value.kind === 'assignment' ? read.value.assignment : undefined);
 }
 
 /** A drill of another deck or revision, or with a question this version cannot make again, is not gone on with. */

@@ -1,6 +1,7 @@
 /** Opens on the next drill, ready to start: minutes, how many, days to the class. */
 import { type FormEvent, useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { type Assignment, assignedFacts } from '../../core/assign/assignment.ts';
 import type { Attempt } from '../../core/memory/attempt.ts';
 import { dayOfDate } from '../../core/memory/day.ts';
 import type { Drill, DrillItem } from '../../core/memory/drill.ts';
@@ -23,6 +24,8 @@ interface Props {
   readonly unit: Unit;
   readonly say: Say;
   readonly attempts: readonly Attempt[];
+  /** The assignment that is practised for; its facts are the ones asked. */
+  readonly assignment: Assignment | undefined;
   readonly practice: Practice;
   /** The drill under way, when it is of this deck. */
   readonly waiting: Drill | undefined;
@@ -74,11 +77,14 @@ function daysPhrase(classDay: number | null, day: number) {
 }
 
 export function TodayScreen(props: Props) {
-  const { unit, say, attempts, practice, waiting } = props;
+  const { unit, say, attempts, assignment, practice, waiting } = props;
   const { now } = useServices();
   const { day } = now();
   const memory = useMemo(() => foldAttempts(attempts), [attempts]);
-  const facts = useMemo(() => factsOf(unit), [unit]);
+  const facts = useMemo(() => {
+    const all = factsOf(unit);
+    return assignment ? assignedFacts(assignment, all).facts : all;
+  }, [unit, assignment]);
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
   const items = useMemo(() => {
     const seed = seedOf(unit.deck.id, attempts.at(-1)?.drill ?? 'first', attempts.length);
@@ -140,6 +146,12 @@ export function TodayScreen(props: Props) {
           </button>
         ) : (
           <p>{say(phrase('today.nothing'))}</p>
+        )}
+        {assignment && (
+          <p>
+            {say(phrase('today.assigned', { group: assignment.group, count: facts.length }))}{' '}
+            <Link href="/report">{say(phrase('report.link'))}</Link>
+          </p>
         )}
         <PracticeForm practice={practice} say={say} onPractice={props.onPractice} />
       </section>

@@ -132,6 +132,8 @@ export const CLASSROOM = {
   'flag.take-back': 'Take it back',
   'flag.reference': 'This question: {reference}',
 
+  'today.assigned': 'For {group}: {count, plural, one {one fact} other {# facts}}.',
+
   'report.title': 'Hand in a report',
   'report.link': 'Hand in a report',
   'report.none':
