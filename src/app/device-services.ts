@@ -5,12 +5,14 @@ import { makeUnit, type Unit } from '../core/unit/unit.ts';
 import type { Services } from '../screens/services.ts';
 import { openStore } from '../storage/store.ts';
 import { makeSay, type Say } from '../words/words.ts';
+import { openPlanner } from './planner.ts';
 
 export function deviceServices(): Services {
   const units = new Map<string, Unit>();
   const speakers = new WeakMap<object, Say>();
   const nobody = {};
   return {
+    ...openPlanner(),
     store: openStore(),
     now: () => {
       const at = Date.now();

@@ -4,6 +4,7 @@
  * request. A worker that cannot start or breaks down says so, and the next request tries a new one.
  */
 import type { OutlookPart, OutlookRequest } from '../core/plan/outlook.ts';
+import type { Services } from '../screens/services.ts';
 import type { PlanAnswer, PlanOrder } from './plan-worker.ts';
 
 /** Told of each part; null when no more will come. */
@@ -15,9 +16,7 @@ export type PlanWorker = Pick<
   'postMessage' | 'terminate' | 'onmessage' | 'onerror' | 'onmessageerror'
 >;
 
-export interface Planner {
-  planFor(course: string, request: OutlookRequest, tell: Tell): void;
-}
+export type Planner = Pick<Services, 'planFor'>;
 
 interface Job {
   readonly course: string;

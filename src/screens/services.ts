@@ -1,5 +1,6 @@
 /** What screens reach the world through: the store, the clock, fresh ids. src/app gives the real ones. */
 import { createContext, useContext } from 'react';
+import type { OutlookPart, OutlookRequest } from '../core/plan/outlook.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import type { Store } from '../storage/store.ts';
 import type { Say } from '../words/words.ts';
@@ -21,6 +22,12 @@ export interface Services {
   unitOf(deckText: string): Unit;
   /** A speaker with the deck's own names. */
   sayFor(unit: Unit | null): Say;
+  /**
+   * Plans beside the page. `tell` hears each part as it is ready, and null when no more will come: all is told,
+   * another request took over, or this browser cannot. Requests of one course (deck and class) build on each
+   * other.
+   */
+  planFor(course: string, request: OutlookRequest, tell: (part: OutlookPart | null) => void): void;
 }
 
 const ServicesContext = createContext<Services | null>(null);

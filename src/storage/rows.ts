@@ -128,7 +128,7 @@ export interface StoredPlan {
 
 export const planValue: z.ZodType<StoredPlan> = z.strictObject({
   classDay: z.int(),
-  prices: z.array(z.tuple([z.int(), z.number().positive()])),
+  prices: z.array(z.tuple([z.int(), z.number().nonnegative()])),
   ceilings: z
     .strictObject({
       madeFor: z.string(),

@@ -4,6 +4,7 @@ import '@testing-library/jest-dom/vitest';
 import { Blob as NodeBlob } from 'node:buffer';
 import { configure, render } from '@testing-library/react';
 import { App } from '../../src/app/App.tsx';
+import { outlookOf } from '../../src/core/plan/outlook.ts';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { type Services, ServicesProvider } from '../../src/screens/services.ts';
@@ -42,6 +43,16 @@ export async function bench(deck: Deck, name = `screens-${++opened}`): Promise<B
     newId: () => `${name}-${clock.at}-${++ids}`,
     unitOf: () => unit,
     sayFor: (spoken) => (spoken === unit ? say : makeSay(spoken?.deck ?? null)),
+    // The planner itself, a part at a turn, without a worker.
+    planFor: (_course, request, tell) => {
+      const parts = outlookOf(request);
+      const goOn = () => {
+        const { value, done } = parts.next();
+        tell(done ? null : value);
+        if (!done) setTimeout(goOn);
+      };
+      setTimeout(goOn);
+    },
   };
   return { store, clock, services };
 }

@@ -48,3 +48,12 @@ export function paceOf(attempts: Iterable<Attempt>): SecondsPerForm {
 export function secondsFor(form: Form, own: SecondsPerForm = {}): number {
   return (own[form] ?? FIRST_GUESS_SECONDS[form]) + READING_SECONDS;
 }
+
+/** Seconds practised on a local day, results included; an interrupted answer counts as a usual one. */
+export function secondsOn(day: number, attempts: Iterable<Attempt>): number {
+  let sum = 0;
+  for (const attempt of attempts)
+    if (attempt.day === day)
+      sum += attempt.interrupted ? secondsFor(attempt.form) : attempt.seconds + READING_SECONDS;
+  return sum;
+}
