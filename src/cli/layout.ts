@@ -2,8 +2,25 @@
 
 const WIDTH = 100;
 
-/** Columns as wide as their widest cell, two spaces between; numbers line up on the right. */
+/**
+ * Columns as wide as their widest cell, two spaces between; numbers line up on the right. A table wider than
+ * the page is told row by row, each cell behind the head of its column.
+ */
 export function table(rows: readonly (readonly string[])[], indent = ''): string {
+  const aligned = columns(rows, indent);
+  return aligned.split('\n').some((line) => line.length > WIDTH) ? records(rows, indent) : aligned;
+}
+
+function records([heads = [], ...rows]: readonly (readonly string[])[], indent: string): string {
+  return rows
+    .flatMap(([first = '', ...cells]) => [
+      ...(first === '' ? [] : [wrap(first, indent)]),
+      ...cells.map((cell, index) => labelled('', `${heads[index + 1] ?? ''}: ${cell}`, 2, indent)),
+    ])
+    .join('\n');
+}
+
+function columns(rows: readonly (readonly string[])[], indent: string): string {
   const widths: number[] = [];
   for (const row of rows)
     for (const [column, cell] of row.entries())

@@ -43,7 +43,8 @@ export function answerInWords(space: AnswerSpace, answer: Answer, say: Say): str
 }
 
 function spaceInWords(space: AnswerSpace, say: Say): string {
-  const list = (options: readonly Option[]) => options.map((option) => `  - ${say(option.label)}`).join('\n');
+  const list = (options: readonly Option[]) =>
+    options.map((option) => wrap(say(option.label), '    ').replace('    ', '  - ')).join('\n');
   const labels = (options: readonly Option[]) => options.map((option) => say(option.label)).join(', ');
   const head = (values: Phrase['values'] = {}) =>
     wrap(say({ key: `cli.ask.form-${space.form}`, values }), '  ');
