@@ -1,5 +1,5 @@
 /** Opens on the next drill, ready to start: minutes, how many, days to the class. */
-import { type FormEvent, useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { type Assignment, assignedFacts } from '../../core/assign/assignment.ts';
 import type { Attempt } from '../../core/memory/attempt.ts';
@@ -11,14 +11,16 @@ import { planDrill } from '../../core/memory/plan-drill.ts';
 import { STANDINGS, standingOf } from '../../core/memory/standing.ts';
 import { factsOf } from '../../core/questions/facts.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
-import { seedOf } from '../../core/random.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Practice } from '../../storage/rows.ts';
 import { Sheet, titleBlockOf } from '../../ui/Sheet.tsx';
 import { StandingBar } from '../../ui/StandingBar.tsx';
 import type { Say } from '../../words/words.ts';
 import { useServices } from '../services.ts';
+import { planSeed, useOutlook } from '../use-outlook.ts';
 import { mixedUp } from './mixed-up.ts';
+import { PracticeForm } from './PracticeForm.tsx';
+import { WayToClass } from './WayToClass.tsx';
 
 interface Props {
   readonly unit: Unit;
@@ -32,41 +34,6 @@ interface Props {
   readonly onStart: (items: readonly DrillItem[]) => void;
   readonly onResume: () => void;
   readonly onPractice: (practice: Practice) => void;
-}
-
-function PracticeForm({ practice, say, onPractice }: Pick<Props, 'practice' | 'say' | 'onPractice'>) {
-  const [minutes, setMinutes] = useState(String(practice.minutes));
-  const read = (text: string) => Math.min(120, Math.max(1, Math.round(Number(text)) || practice.minutes));
-  const keep = (event: FormEvent) => event.preventDefault();
-  return (
-    <details>
-      <summary>{say(phrase('today.change'))}</summary>
-      <form className="fields" onSubmit={keep}>
-        <label className="field">
-          <span>{say(phrase('today.minutes-field'))}</span>
-          <input
-            type="number"
-            inputMode="numeric"
-            min={1}
-            max={120}
-            value={minutes}
-            onChange={(event) => {
-              setMinutes(event.target.value);
-              if (event.target.value !== '') onPractice({ ...practice, minutes: read(event.target.value) });
-            }}
-          />
-        </label>
-        <label className="field">
-          <span>{say(phrase('today.class-field'))}</span>
-          <input
-            type="date"
-            value={practice.classDate ?? ''}
-            onChange={(event) => onPractice({ ...practice, classDate: event.target.value || null })}
-          />
-        </label>
-      </form>
-    </details>
-  );
 }
 
 function daysPhrase(classDay: number | null, day: number) {
@@ -86,11 +53,30 @@ export function TodayScreen(props: Props) {
     return assignment ? assignedFacts(assignment, all).facts : all;
   }, [unit, assignment]);
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
+  const outlook = useOutlook({ unit, facts, attempts, practice, day });
+  const { order } = outlook;
   const items = useMemo(() => {
-    const seed = seedOf(unit.deck.id, attempts.at(-1)?.drill ?? 'first', attempts.length);
-    const secondsPerForm = paceOf(attempts);
-    return planDrill({ unit, facts, memory, day, classDay, minutes: practice.minutes, seed, secondsPerForm });
-  }, [unit, facts, memory, day, classDay, practice.minutes, attempts]);
+    if (order === undefined) return null;
+    return planDrill({
+      unit,
+      facts,
+      memory,
+      day,
+      classDay,
+      minutes: practice.minutes,
+      seed: planSeed(unit, attempts),
+      secondsPerForm: paceOf(attempts),
+      ...(order && { order }),
+    });
+  }, [unit, facts, memory, day, classDay, practice.minutes, attempts, order]);
+  // Pressed before the plan was there: the drill starts as soon as it is.
+  const [pressed, setPressed] = useState(false);
+  const { onStart } = props;
+  useEffect(() => {
+    if (!pressed || !items) return;
+    setPressed(false);
+    if (items.length > 0) onStart(items);
+  }, [pressed, items, onStart]);
   const standings = STANDINGS.map((standing) => ({
     standing,
     count: facts.filter((fact) => standingOf(memory.get(fact.id), day) === standing).length,
@@ -101,7 +87,10 @@ export function TodayScreen(props: Props) {
     ? []
     : [
         { figure: String(practice.minutes), words: phrase('today.minutes', { minutes: practice.minutes }) },
-        { figure: String(items.length), words: phrase('today.questions', { count: items.length }) },
+        {
+          figure: items ? String(items.length) : '\u2026',
+          words: phrase('today.questions', { count: items?.length ?? 0 }),
+        },
         days,
       ];
   return (
@@ -136,12 +125,17 @@ export function TodayScreen(props: Props) {
             <button type="button" className="button key" onClick={props.onResume}>
               {say(phrase('today.resume'))}
             </button>
-            <button type="button" className="button plain" onClick={() => props.onStart(items)}>
-              {say(phrase('today.start-new', { count: items.length }))}
+            <button type="button" className="button plain" onClick={() => setPressed(true)}>
+              {say(phrase('today.start-new'))}
             </button>
           </div>
-        ) : items.length > 0 ? (
-          <button type="button" className="button key" onClick={() => props.onStart(items)}>
+        ) : !items || items.length > 0 ? (
+          <button
+            type="button"
+            className="button key"
+            aria-busy={pressed || undefined}
+            onClick={() => setPressed(true)}
+          >
             {say(phrase('today.start'))}
           </button>
         ) : (
@@ -155,6 +149,19 @@ export function TodayScreen(props: Props) {
         )}
         <PracticeForm practice={practice} say={say} onPractice={props.onPractice} />
       </section>
+      {classDay !== null && classDay >= day && (
+        <section className="unit-part" aria-live="polite">
+          <h2>{say(phrase('plan.title'))}</h2>
+          <WayToClass
+            outlook={outlook}
+            facts={facts}
+            practice={practice}
+            assigned={assignment !== undefined}
+            today={classDay === day}
+            say={say}
+          />
+        </section>
+      )}
       <section>
         <h2>{say(phrase('today.memory'))}</h2>
         <StandingBar standings={standings} say={say} />

@@ -21,6 +21,7 @@ import { OIL } from './oil.ts';
 import { ONE_WAYS } from './one-ways.ts';
 import { ORIENTATION } from './orientation.ts';
 import { PART_DRAWINGS } from './part-drawings.ts';
+import { PLAN } from './plan.ts';
 import { PRESSURE } from './pressure.ts';
 import { PROCEDURE } from './procedure.ts';
 import { RULE_WORDS } from './rules.ts';
@@ -61,6 +62,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...PART_DRAWINGS,
   ...PROCEDURE,
   ...PRESSURE,
+  ...PLAN,
   ...RULE_WORDS,
   ...SAFETY,
   ...SCREENS,
