@@ -34,6 +34,9 @@ const SelfCheckScreen = lazy(async () => ({
 const AssignScreen = lazy(async () => ({
   default: (await import('../screens/assign/AssignScreen.tsx')).AssignScreen,
 }));
+const GroupScreen = lazy(async () => ({
+  default: (await import('../screens/group/GroupScreen.tsx')).GroupScreen,
+}));
 const ReportScreen = lazy(async () => ({
   default: (await import('../screens/report/ReportScreen.tsx')).ReportScreen,
 }));
@@ -169,6 +172,7 @@ function Screens() {
         <Route path="/assign">
           {value && <AssignScreen unit={value.unit} say={services.sayFor(value.unit)} />}
         </Route>
+        <Route path="/group/:id?">{({ id }) => <GroupScreen wanted={id} />}</Route>
         <Route path="/report">
           {value && <ReportScreen unit={value.unit} say={services.sayFor(value.unit)} onChange={reload} />}
         </Route>

@@ -62,6 +62,9 @@ function AssignmentCard({ opened: { assignment }, say, own, onHandOut, onChange,
       ) : (
         <div className="row-of-buttons">
           {button('assign.hand-out', onHandOut, 'button')}
+          <Link href={`/group/${assignment.id}`} className="button">
+            {say(phrase('group.link'))}
+          </Link>
           {own && button('assign.change', onChange)}
           {button('assign.remove', () => setSure(true))}
         </div>

@@ -7,6 +7,7 @@ import { Sheet } from '../../ui/Sheet.tsx';
 import { Receive } from '../handing/Receive.tsx';
 import { useServices } from '../services.ts';
 import { AssignmentOffer } from './AssignmentOffer.tsx';
+import { ReportTaken } from './ReportTaken.tsx';
 
 interface Props {
   /** What stands behind "#/take/" in the address. */
@@ -28,6 +29,7 @@ export function TakeScreen({ word, onChange }: Props) {
       }
     >
       {received?.kind === 'assignment' && <AssignmentOffer received={received} onChange={onChange} />}
+      {received?.kind === 'report' && <ReportTaken key={received.text} received={received} />}
       {received?.kind === 'deck' && (
         <section className="note" role="status">
           <p>{say(phrase('take.deck'))}</p>
