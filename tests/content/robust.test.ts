@@ -130,7 +130,7 @@ describe('decks changed at random', () => {
         survive(text);
         if (parseDeck(text).ok) shaped++;
       }),
-      { numRuns: 80 },
+      { numRuns: 160 },
     );
     expect(shaped).toBeGreaterThan(8);
   });
