@@ -1,11 +1,15 @@
 /**
- * Put in order by tapping: each tap takes the next place; the last one can be taken back. Items that nobody can
- * tell apart share one key, which says how many are left.
+ * Put in order by tapping: each tap takes the next place; what is placed is tapped to take it back. It can be dragged
+ * as well. Items that nobody can tell apart share one key, which says how many are left.
  */
+import { useRef } from 'react';
 import { withLikesNamed } from '../../core/questions/judge.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { AnswerProps } from './AnswerForm.tsx';
+import { putAt, without } from './arrange.ts';
 import { widthClass } from './Choices.tsx';
+import { TAPPED, useOrderParts } from './order-parts.tsx';
+import { useKeptFocus } from './use-kept-focus.ts';
 import { useNumberKeys } from './use-number-keys.ts';
 
 export function OrderPlaces({ space, draft, onChange, say, right }: AnswerProps<'order'>) {
@@ -27,52 +31,87 @@ export function OrderPlaces({ space, draft, onChange, say, right }: AnswerProps<
     }));
   const given = withLikesNamed(alike, draft.order);
   const rightOrder = right && withLikesNamed(alike, right.order);
-  const take = (id: string) => onChange({ form: 'order', order: [...draft.order, id] });
+
+  const form = useRef<HTMLDivElement>(null);
+  const parts = useOrderParts(form);
+  const { Frame, Place, Keys, Key, canDrag } = right ? TAPPED : parts;
+
+  const goOnFrom = useKeptFocus(form, keys.length > 0 && right === undefined);
+  const arrange = (order: readonly string[]) => {
+    goOnFrom();
+    onChange({ form: 'order', order: [...order] });
+  };
+  const take = (id: string) => arrange([...draft.order, id]);
   useNumberKeys(keys.length, (index) => take(keys[index]!.id), right === undefined);
+
   return (
-    <div className="answer-rows">
-      <div>
-        <p className="aside">{say(space.first)}</p>
-        <ol className="places" aria-label={say(phrase('answer.your-order'))}>
-          {space.items.map((item, place) => {
-            const taken = given[place];
-            const rightHere = rightOrder?.[place];
-            const wrong = right !== undefined && taken !== rightHere;
-            return (
-              <li key={item.id} className={`place ${taken ? 'filled' : ''} ${wrong ? 'was-wrong' : ''}`}>
-                <span aria-hidden="true">{place + 1}</span>
-                <span>
-                  {taken ? label(taken) : say(phrase('answer.open-place'))}
-                  {wrong && (
-                    <span className="choice-mark">
-                      {say(phrase('mark.here', { what: label(rightHere!) }))}
+    <div className="answer-rows" ref={form}>
+      <Frame
+        order={draft.order}
+        labelOf={label}
+        onPut={(id, place) => arrange(putAt(draft.order, id, place))}
+        onTakeOut={(id) => arrange(without(draft.order, id))}
+        say={say}
+      >
+        <div>
+          <p className="aside">{say(space.first)}</p>
+          <ol className="places" aria-label={say(phrase('answer.your-order'))}>
+            {space.items.map((item, place) => {
+              const taken = draft.order[place];
+              const rightHere = rightOrder?.[place];
+              const wrong = right !== undefined && given[place] !== rightHere;
+              return (
+                <Place
+                  key={item.id}
+                  place={place}
+                  taken={taken}
+                  className={`place ${taken ? 'filled' : ''} ${wrong ? 'was-wrong' : ''}`}
+                >
+                  <span aria-hidden="true">{place + 1}</span>
+                  {taken && !right ? (
+                    <button
+                      type="button"
+                      className="placed"
+                      onClick={() => arrange(without(draft.order, taken))}
+                    >
+                      {label(taken)}
+                      <span className="unseen">, {say(phrase('answer.take-out'))}</span>
+                    </button>
+                  ) : (
+                    <span>
+                      {taken ? label(taken) : say(phrase('answer.open-place'))}
+                      {wrong && (
+                        <span className="choice-mark">
+                          {say(phrase('mark.here', { what: label(rightHere!) }))}
+                        </span>
+                      )}
                     </span>
                   )}
-                </span>
-              </li>
-            );
-          })}
-        </ol>
-        <p className="aside">{say(space.last)}</p>
-      </div>
-      {!right && (
-        <fieldset className={`answer choices ${widthClass(space.items.map((item) => say(item.label)))}`}>
-          <legend>{say(phrase('answer.tap-next'))}</legend>
-          {keys.map(({ kind, id, text }) => (
-            <button key={kind} type="button" className="choice slim" onClick={() => take(id)}>
-              {text}
+                </Place>
+              );
+            })}
+          </ol>
+          <p className="aside">{say(space.last)}</p>
+        </div>
+        {!right && (
+          <Keys className={`answer choices ${widthClass(space.items.map((item) => say(item.label)))}`}>
+            <legend>{say(phrase(canDrag ? 'answer.tap-or-drag' : 'answer.tap-next'))}</legend>
+            {keys.map(({ kind, id, text }) => (
+              <Key key={kind} id={id} onPress={() => take(id)}>
+                {text}
+              </Key>
+            ))}
+            <button
+              type="button"
+              className="choice slim take-back"
+              disabled={draft.order.length === 0}
+              onClick={() => arrange(draft.order.slice(0, -1))}
+            >
+              {say(phrase('answer.take-back'))}
             </button>
-          ))}
-          <button
-            type="button"
-            className="choice slim take-back"
-            disabled={draft.order.length === 0}
-            onClick={() => onChange({ form: 'order', order: draft.order.slice(0, -1) })}
-          >
-            {say(phrase('answer.take-back'))}
-          </button>
-        </fieldset>
-      )}
+          </Keys>
+        )}
+      </Frame>
     </div>
   );
 }

@@ -62,7 +62,8 @@ export const SCREENS = {
 
   'example.title': 'Worked example',
   'example.full': 'Another question of this kind, worked out. Yours has other numbers.',
-  'example.step-hidden': 'Another question of this kind, all but its last step. Work that out before you open it.',
+  'example.step-hidden':
+    'Another question of this kind, all but its last step. Work that out before you open it.',
   'example.last': 'The last step',
 
   'result.right': 'Right.',
@@ -175,6 +176,15 @@ export const SCREENS = {
   'answer.pick-place': 'Tap the place on the drawing, or its number here.',
   'answer.spot': '{number}: {what}',
   'answer.tap-next': 'Tap the next one.',
+  'answer.tap-or-drag': 'Tap the next one, or drag it to its place.',
+  'answer.take-out': 'take it back',
+  'drag.lifted': '{what}: lifted.',
+  'drag.over-place': '{what}: over place {place}.',
+  'drag.over-keys': '{what}: let go here to take it back.',
+  'drag.over-nothing': '{what}: over no place.',
+  'drag.put': '{what}: now in place {place}.',
+  'drag.taken-back': '{what}: taken back.',
+  'drag.nowhere': '{what}: left where it was.',
   'answer.several': '{what} ({count, plural, one {1 left} other {# left}})',
   'answer.your-order': 'Your order',
   'answer.open-place': '…',

@@ -100,7 +100,10 @@ const PACK: AnswerSpace = {
 const order = (ids: string): Extract<Answer, { form: 'order' }> => ({ form: 'order', order: ids.split(' ') });
 
 describe('an order of which some items cannot be told apart', () => {
-  const keys = () => screen.getAllByRole('button').map((button) => button.textContent);
+  const keys = () =>
+    within(screen.getByRole('group'))
+      .getAllByRole('button')
+      .map((button) => button.textContent);
 
   test('A3 they share a key that says how many are left and keeps its place', () => {
     const onDraft = vi.fn();
