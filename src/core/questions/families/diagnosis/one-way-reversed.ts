@@ -9,7 +9,7 @@ import { perUnit } from '../per-unit.ts';
 import {
   askable,
   drawRanges,
-  provedBy,
+  proofOf,
   type RangeTest,
   type Result,
   resultLines,
@@ -60,7 +60,7 @@ export const oneWayReversed: Family = {
         more: resultLines(unit, fault, rows),
         drawing: resultTable(unit, fault, rows),
       },
-      isRight: (answer) => provedBy(unit, fault, rows, answer),
+      isRight: proofOf(unit, fault, rows),
     };
   },
 };

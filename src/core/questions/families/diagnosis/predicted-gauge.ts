@@ -117,6 +117,7 @@ export const predictedGauge: Family = {
           ]
         : []),
     ];
+    let checked: ReadonlyMap<string, Reading | null> | undefined;
     return {
       facts: [fact, ...solenoidFacts(unit, [fault])],
       uses: benchRefs(unit, [fault], ports),
@@ -153,9 +154,10 @@ export const predictedGauge: Family = {
           })),
         },
       },
-      isRight: (answer) =>
-        answer.form === 'pair' &&
-        ports.every((test) => seenAgain(unit, fault, test) === answer.pairs[testId(test)]),
+      isRight(answer) {
+        checked ??= new Map(ports.map((test) => [testId(test), seenAgain(unit, fault, test)]));
+        return answer.form === 'pair' && [...checked].every(([id, reading]) => answer.pairs[id] === reading);
+      },
     };
   },
 };

@@ -11,7 +11,7 @@ import { type Phrase, say, thing } from '../../phrase.ts';
 import type { Answer, Option } from '../../question.ts';
 import { FEWEST_RANGES, faultRanges } from '../fault-parts.ts';
 import { seenAgain } from './seen-again.ts';
-import { benchRefs } from './suspect-parts.ts';
+import { benchRefs, interlocksSure } from './suspect-parts.ts';
 
 /** As many as fit a phone. */
 const MOST_RANGES = 5;
@@ -45,6 +45,7 @@ export const resultWith = (unit: Unit, fault: Fault, { test }: RangeTest): Resul
 
 /** The ranges that can be asked about this fault; none where too few can, or none is touched. */
 export function askable(unit: Unit, fault: Fault): RangeTest[] {
+  if (!interlocksSure(unit)) return [];
   const tests = faultRanges(unit)
     .map((range) => roadTest(unit, range))
     .filter(({ test }) => test.position === null || unit.sure(`position:${test.position}`))
@@ -81,9 +82,14 @@ export function resultPairs(
   return { form: 'pair', pairs };
 }
 
-export const provedBy = (unit: Unit, fault: Fault, rows: readonly RangeTest[], answer: Answer): boolean =>
-  answer.form === 'pair' &&
-  rows.every(({ range, test }) => answer.pairs[range.id] === resultOf(seenAgain(unit, fault, test)));
+/** Judges answers by the second working, which is done once. */
+export function proofOf(unit: Unit, fault: Fault, rows: readonly RangeTest[]): (answer: Answer) => boolean {
+  let found: ReadonlyMap<string, Result | null> | undefined;
+  return (answer) => {
+    found ??= new Map(rows.map(({ range, test }) => [range.id, resultOf(seenAgain(unit, fault, test))]));
+    return answer.form === 'pair' && [...found].every(([range, result]) => answer.pairs[range] === result);
+  };
+}
 
 export const resultRefs = (unit: Unit, fault: Fault, rows: readonly RangeTest[]): Ref[] =>
   benchRefs(

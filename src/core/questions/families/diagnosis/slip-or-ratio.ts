@@ -149,6 +149,7 @@ export const slipOrRatio: Family = {
         range: thing('range', commanded.id),
         ratio: ratioText(commanded),
       });
+    let checked: readonly (Verdict | null)[] | undefined;
     return {
       facts: [fact],
       uses: scan.uses,
@@ -207,9 +208,12 @@ export const slipOrRatio: Family = {
           ),
         },
       },
-      isRight: (answer) =>
-        answer.form === 'pair' &&
-        cases.every((one, place) => answer.pairs[NAMES[place]!] === judged(unit, one)),
+      isRight(answer) {
+        checked ??= cases.map((one) => judged(unit, one));
+        return (
+          answer.form === 'pair' && checked.every((verdict, place) => answer.pairs[NAMES[place]!] === verdict)
+        );
+      },
     };
   },
 };

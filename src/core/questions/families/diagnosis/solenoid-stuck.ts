@@ -15,7 +15,7 @@ import { pressureFact } from '../solenoid-parts.ts';
 import {
   askable,
   drawRanges,
-  provedBy,
+  proofOf,
   type RangeTest,
   type Result,
   resultLines,
@@ -102,7 +102,7 @@ export const solenoidStuck: Family = {
         more: resultLines(unit, fault, rows),
         drawing: resultTable(unit, fault, rows),
       },
-      isRight: (answer) => provedBy(unit, fault, rows, answer),
+      isRight: proofOf(unit, fault, rows),
     };
   },
 };

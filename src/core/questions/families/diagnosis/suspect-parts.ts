@@ -29,9 +29,13 @@ export const OPTIONS = 6;
 const OF_DEGREE: readonly FaultKind[] = ['friction-short', 'low-pressure', 'sensor-lost'];
 const BY_TEST: readonly TestKind[] = ['road', 'gauge', 'voltage', 'resistance'];
 
+/** What every reading of a fault rests on beside the train: where one is unverified nothing can be asked. */
+export const interlocksSure = (unit: Unit): boolean =>
+  (unit.deck.interlocks ?? []).every(({ id }) => unit.sure(`interlock:${id}`));
+
 /** Suspects and tests that may be asked about; null where a one-way belies the chart or too little is verified. */
 export const benchOf = perDeck((unit: Unit): Table | null => {
-  if (faultRanges(unit).length === 0) return null;
+  if (!interlocksSure(unit) || faultRanges(unit).length === 0) return null;
   const table = tableOf(unit);
   return narrow(table, {
     suspects: table.suspects.filter(({ kind }) => !OF_DEGREE.includes(kind)),
