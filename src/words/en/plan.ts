@@ -17,4 +17,6 @@ export const PLAN = {
   'plan.make-room': 'More minutes or more days a week make room for them.',
   'plan.days-field': 'Days a week with practice',
   'plan.more': 'How you stand, topic by topic',
+
+  'fact.named': '{kind}: {what}',
 } as const;
