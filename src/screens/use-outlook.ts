@@ -86,11 +86,12 @@ function keptAfter(kept: StoredPlan, part: OutlookPart, madeFor: string, day: nu
 export const planSeed = (unit: Unit, attempts: readonly Attempt[]): number =>
   seedOf(unit.deck.id, attempts.at(-1)?.drill ?? 'first', attempts.length);
 
-/** What to plan from; on a `scaled` request the personal scale is estimated even when it was today already. */
+/** With `scaled` the personal scale is estimated even when it was today already, or no class is ahead. */
 export function useOutlook({ unit, facts, attempts, practice, day }: OutlookOf, scaled = false): Outlook {
   const { store, planFor } = useServices();
   const { classDate, minutes, daysAWeek } = practice;
   const classDay = classDate === null ? null : dayOfDate(classDate);
+  const ahead = classDay !== null && classDay >= day;
   const { id: deck, revision } = unit.deck;
   const madeFor = [revision, facts.length, day, classDay, minutes, daysAWeek].join(' ');
   const key = [deck, madeFor, attempts.length, attempts.at(-1)?.id].join(' ');
@@ -98,7 +99,7 @@ export function useOutlook({ unit, facts, attempts, practice, day }: OutlookOf, 
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key says when there is something else to plan
   useEffect(() => {
-    if (classDay === null || classDay < day) return;
+    if (!ahead && !scaled) return;
     let shown = true;
     const change = (how: (before: Outlook) => Outlook) => {
       if (shown)
@@ -112,14 +113,19 @@ export function useOutlook({ unit, facts, attempts, practice, day }: OutlookOf, 
       const found = await store.planOf(deck);
       const stored = found.ok ? found.value : undefined;
       const w = stored?.scale?.adopted ? weightsAt(stored.scale.adopted) : WEIGHTS;
-      const start = stored?.classDay === classDay && stored.prices.length > 0 ? stored.prices : null;
+      const start = ahead && stored?.classDay === classDay && stored.prices.length > 0 ? stored.prices : null;
       const ceilings = stored?.ceilings?.madeFor === madeFor ? stored.ceilings : null;
       if (ceilings) change((before) => ({ ...before, ceilings: ceilings.each }));
-      let kept: StoredPlan = { classDay, prices: start ?? [], ceilings, scale: stored?.scale ?? null };
+      let kept: StoredPlan = {
+        classDay: classDay ?? day,
+        prices: start ?? [],
+        ceilings,
+        scale: stored?.scale ?? null,
+      };
       const request = {
         w,
         today: day,
-        classDay,
+        classDay: ahead ? classDay : null,
         minutes,
         attendance: daysAWeek / 7,
         spentSeconds: secondsOn(day, attempts),
@@ -157,14 +163,14 @@ export function useOutlook({ unit, facts, attempts, practice, day }: OutlookOf, 
     };
   }, [key, scaled]);
 
-  const afterClass = useMemo((): Outlook | null => {
-    if (classDay !== null && classDay >= day) return null;
-    if (classDay === null) return { ...NOTHING_YET, order: null, ended: true };
+  const order = useMemo(() => {
+    if (ahead || classDay === null) return null;
     const memory = foldAttempts(attempts);
     const planFacts = planFactsOf({ facts, families: FAMILIES, memory, secondsPerForm: paceOf(attempts) });
     const asked = keepAlive({ w: WEIGHTS, today: day, seconds: minutes * 60, facts: planFacts });
-    return { ...NOTHING_YET, order: asked.map(({ fact }) => fact), ended: true };
-  }, [classDay, day, attempts, facts, minutes]);
+    return asked.map(({ fact }) => fact);
+  }, [ahead, classDay, day, attempts, facts, minutes]);
 
-  return afterClass ?? (told?.key === key ? told.outlook : NOTHING_YET);
+  const outlook = told?.key === key ? told.outlook : NOTHING_YET;
+  return ahead ? outlook : { ...outlook, order };
 }

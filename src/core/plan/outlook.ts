@@ -20,8 +20,8 @@ export interface OutlookRequest {
   /** The 21 memory parameters. */
   readonly w: readonly number[];
   readonly today: number;
-  /** Today or later. */
-  readonly classDay: number;
+  /** Today or later; null when no class is ahead: then only the scale can be told. */
+  readonly classDay: number | null;
   readonly minutes: number;
   /** Chance that practice takes place on a day, more than 0. */
   readonly attendance: number;
@@ -62,11 +62,10 @@ export type OutlookPart =
 
 const orderOf = ({ facts, reserve }: Plan): FactId[] => [...facts, ...reserve].map(({ fact }) => fact);
 
-/** The parts in order; each is reckoned only when it is asked for. */
-export function* outlookOf(asked: OutlookRequest): Generator<OutlookPart, void> {
-  const { today, classDay, minutes, attendance, spentSeconds, attempts, voids, w } = asked;
+function* partsToClass(asked: OutlookRequest, classDay: number): Generator<OutlookPart, void> {
+  const { today, minutes, attendance, spentSeconds, attempts, voids, w } = asked;
   const practice = everyDay(today, classDay, minutes * 60, attendance);
-  const request: PlanRequest = { ...asked, practice };
+  const request: PlanRequest = { ...asked, classDay, practice };
   let solved = solve(request);
   let plan = planFrom(request, solved);
   yield { kind: 'drill', order: orderOf(plan), prices: plan.prices };
@@ -92,5 +91,10 @@ export function* outlookOf(asked: OutlookRequest): Generator<OutlookPart, void> 
 
   if (asked.ceilings.length > 0 && practice.length > 0)
     yield { kind: 'ceilings', each: ceilingsOf(request, asked.ceilings) };
-  if (asked.scale) yield { kind: 'scale', personal: personalScale(attempts, voids) };
+}
+
+/** The parts in order; each is reckoned only when it is asked for. */
+export function* outlookOf(asked: OutlookRequest): Generator<OutlookPart, void> {
+  if (asked.classDay !== null) yield* partsToClass(asked, asked.classDay);
+  if (asked.scale) yield { kind: 'scale', personal: personalScale(asked.attempts, asked.voids) };
 }

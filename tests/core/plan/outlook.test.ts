@@ -57,12 +57,14 @@ describe('P25: what is told on the way to class', () => {
   test('its drill, its ceilings and what is left out are those of the plan', () => {
     const request = asked();
     const practice = everyDay(TODAY, TODAY + 6, 300);
-    const plan = planToday({ ...request, practice });
+    const plan = planToday({ ...request, classDay: TODAY + 6, practice });
     const { order, prices } = partOf(request, 'drill');
     expect(order).toEqual([...plan.facts, ...plan.reserve].map(({ fact }) => fact));
     expect(prices).toEqual(plan.prices);
     expect(partOf(request, 'forecast').leftOut).toEqual(plan.leftOut);
-    expect(partOf(request, 'ceilings').each).toEqual(ceilingsOf({ ...request, practice }, [5, 10]));
+    expect(partOf(request, 'ceilings').each).toEqual(
+      ceilingsOf({ ...request, classDay: TODAY + 6, practice }, [5, 10]),
+    );
   });
 
   test('minutes that are over are not counted on again', () => {
@@ -97,5 +99,10 @@ describe('P25: what is told on the way to class', () => {
     expect(partOf(request, 'drill').order).toEqual([]);
     const { all } = partOf(request, 'forecast').readiness;
     expect(all.expected).toBeCloseTo(all.kept, 2);
+  });
+
+  test('without a class ahead only the scale is told', () => {
+    expect(kinds(asked({ classDay: null }))).toEqual(['scale']);
+    expect(kinds(asked({ classDay: null, scale: false }))).toEqual([]);
   });
 });
