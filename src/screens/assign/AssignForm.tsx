@@ -163,11 +163,13 @@ export function AssignForm({ start, facts, issue, before, revision, say, onMake 
       <div className="choices wide">{tick('withDeck', 'assign.with-deck')}</div>
       <p className="aside">{say(phrase('assign.with-deck-note'))}</p>
       {faults.length > 0 && (
-        <ul className="note steps" role="alert">
-          {faults.map((fault) => (
-            <li key={fault}>{say(phrase(`assign.fault.${fault}`))}</li>
-          ))}
-        </ul>
+        <div className="note" role="alert">
+          <ul className="steps">
+            {faults.map((fault) => (
+              <li key={fault}>{say(phrase(`assign.fault.${fault}`))}</li>
+            ))}
+          </ul>
+        </div>
       )}
       <button type="submit" className="button key">
         {say(issue === 1 ? phrase('assign.make') : phrase('assign.make-again', { issue }))}

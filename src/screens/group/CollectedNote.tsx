@@ -6,14 +6,16 @@ import type { Collected } from './collect.ts';
 export function CollectedNote({ collected, say }: { collected: readonly Collected[]; say: Say }) {
   if (collected.length === 0) return null;
   return (
-    <ul className="note steps" role="status">
-      {collected.map(({ kind, name, answers, flags, proof }, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: entries are only ever added at the end
-        <li key={index}>
-          {say(phrase(`group.collected.${kind}`, { name, answers, flags }))}
-          {(kind === 'kept' || kind === 'known') && ` ${say(phrase(`proof.${proof}`))}`}
-        </li>
-      ))}
-    </ul>
+    <div className="note" role="status">
+      <ul className="steps">
+        {collected.map(({ kind, name, answers, flags, proof }, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: entries are only ever added at the end
+          <li key={index}>
+            {say(phrase(`group.collected.${kind}`, { name, answers, flags }))}
+            {(kind === 'kept' || kind === 'known') && ` ${say(phrase(`proof.${proof}`))}`}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }

@@ -45,7 +45,7 @@ function Reports({ person, group, say }: Omit<Props, 'onChange'>) {
   const sealed = keys.filter((key) => key !== null);
   return (
     <>
-      <h4>{say(phrase('group.devices'))}</h4>
+      <h3>{say(phrase('group.devices'))}</h3>
       <ul className="steps">
         {sealed.length > 0 && <li>{say(phrase('group.keys', { count: sealed.length, keys: sealed }))}</li>}
         {sealed.length > 1 && <li>{say(phrase('proof.other-device'))}</li>}
@@ -55,7 +55,7 @@ function Reports({ person, group, say }: Omit<Props, 'onChange'>) {
       </ul>
       {untold.length > 0 && (
         <>
-          <h4>{say(phrase('group.untold'))}</h4>
+          <h3>{say(phrase('group.untold'))}</h3>
           <ul className="steps">
             {untold.map(({ id, note }) => (
               <li key={id}>{note}</li>
@@ -65,7 +65,7 @@ function Reports({ person, group, say }: Omit<Props, 'onChange'>) {
       )}
       {log && log.flags.length > 0 && (
         <>
-          <h4>{say(phrase('group.flags-of'))}</h4>
+          <h3>{say(phrase('group.flags-of'))}</h3>
           <ul className="steps">
             {log.flags.map(({ id, note, fact }) => (
               <li key={id}>
@@ -141,7 +141,7 @@ export function PersonDetails({ person, group, say, onChange }: Props) {
       {makeUp && <p>{say(phrase(`group.make-up.${makeUp.reason}`))}</p>}
       {slipUps.length + confusions.length > 0 && (
         <>
-          <h4>{say(phrase('group.mixed-up'))}</h4>
+          <h3>{say(phrase('group.mixed-up'))}</h3>
           <ul className="steps">
             {confusions.slice(0, 5).map(({ confusion, times }) => (
               <li key={JSON.stringify(confusion)}>

@@ -145,15 +145,17 @@ export function Receive({ say, how, word, onReceived }: Props) {
         </div>
       )}
       {refused.length > 0 && (
-        <ul className="note steps" role="alert">
-          {refused.map(({ from, why }, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: entries are only ever added at the end
-            <li key={index}>
-              {from && <strong>{from}: </strong>}
-              {say(troublePhrase(why))}
-            </li>
-          ))}
-        </ul>
+        <div className="note" role="alert">
+          <ul className="steps">
+            {refused.map(({ from, why }, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: entries are only ever added at the end
+              <li key={index}>
+                {from && <strong>{from}: </strong>}
+                {say(troublePhrase(why))}
+              </li>
+            ))}
+          </ul>
+        </div>
       )}
       <form
         className="field"
