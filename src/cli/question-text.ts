@@ -1,46 +1,11 @@
 /** A question in text: prompt, drawing where it is a table, answer space, answer, slip-ups, explanation. */
 import type { Phrase } from '../core/questions/phrase.ts';
-import type { Answer, AnswerSpace, Option, Question } from '../core/questions/question.ts';
-import { makeDecimal, parseRational } from '../core/rational.ts';
+import type { AnswerSpace, Option, Question } from '../core/questions/question.ts';
 import type { Unit } from '../core/unit/unit.ts';
+import { answerInWords, labelIn } from '../words/answer-in-words.ts';
 import type { Say } from '../words/words.ts';
 import { drawingInWords } from './drawing-text.ts';
 import { labelled, table, wrap } from './layout.ts';
-
-const labelIn = (options: readonly Option[], id: string, say: Say): string => {
-  const option = options.find((candidate) => candidate.id === id);
-  return option ? say(option.label) : id;
-};
-
-/** An answer in one line. */
-export function answerInWords(space: AnswerSpace, answer: Answer, say: Say): string {
-  const nothing = () => say({ key: 'cli.ask.none' });
-  if (space.form === 'set' && answer.form === 'set')
-    return answer.picks.map((id) => labelIn(space.options, id, say)).join(', ') || nothing();
-  if (space.form === 'one' && answer.form === 'one') return labelIn(space.options, answer.pick, say);
-  if (space.form === 'place' && answer.form === 'place') return labelIn(space.spots, answer.spot, say);
-  if (space.form === 'order' && answer.form === 'order')
-    return answer.order.map((id) => labelIn(space.items, id, say)).join(' > ');
-  if (space.form === 'pair' && answer.form === 'pair')
-    return space.left
-      .map((left) => `${say(left.label)} = ${labelIn(space.right, answer.pairs[left.id] ?? '', say)}`)
-      .join('; ');
-  if (space.form === 'fill' && answer.form === 'fill')
-    return space.asked
-      .map((cell) => {
-        const [row = '', column = ''] = cell.split('/');
-        const mark = labelIn(space.marks, answer.cells[cell] ?? '', say);
-        const place = space.columns.length > 1 ? ` / ${labelIn(space.columns, column, say)}` : '';
-        return `${labelIn(space.rows, row, say)}${place} = ${mark}`;
-      })
-      .join('; ');
-  if (space.form === 'number' && answer.form === 'number') {
-    const value = parseRational(answer.value);
-    const shown = value ? makeDecimal(value, space.decimals) : answer.value;
-    return space.unit === null ? shown : `${shown} ${space.unit}`;
-  }
-  return nothing();
-}
 
 function spaceInWords(space: AnswerSpace, say: Say): string {
   const list = (options: readonly Option[]) =>

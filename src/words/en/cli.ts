@@ -69,7 +69,6 @@ Exit codes: 0 done; 1 the deck has errors, or there is nothing to ask; 2 the com
     'There is nothing fair to ask on this deck{family, select, all {} other { in the family {family}}}. Try another family or seed, or check what is marked unsure.',
   'cli.ask.errors':
     'The deck {file} has {count, plural, one {an error} other {# errors}}, so nothing is asked from it. Run check on it and put that right first.',
-  'cli.ask.none': 'none',
   'cli.ask.seed': 'seed {seed}',
   'cli.ask.answer': 'answer',
   'cli.ask.guess': 'guessing',

@@ -103,6 +103,10 @@ export const SCREENS = {
   'unit.source': 'from {title}',
   'unit.source-by': 'from {title}, {by}, {on}',
   'unit.contents': 'On this page',
+  'unit.look-for': 'Look for a part, by id, name or what else it is called',
+  'unit.found':
+    '{count, plural, =0 {Nothing on this page is called that.} one {One thing is called that.} other {# things are called that.}}',
+  'unit.hit': '{part}: {what}{alias, select, none {} other {, also called {alias}}}',
   'unit.measured': 'measured by {by}',
   'unit.shaft-line': 'Shaft line',
   'unit.find-seat': 'Bearing, washer or seal',
@@ -171,6 +175,7 @@ export const SCREENS = {
   'decks.revision': 'revision {revision}',
   'decks.none': 'No deck on this device yet.',
 
+  'answer.none': 'none',
   'answer.tick-all': 'Tick every one that applies.',
   'answer.pick-one': 'Pick one.',
   'answer.pick-place': 'Tap the place on the drawing, or its number here.',
