@@ -43,6 +43,12 @@ const ReportScreen = lazy(async () => ({
 const TakeScreen = lazy(async () => ({
   default: (await import('../screens/take/TakeScreen.tsx')).TakeScreen,
 }));
+const WorkshopScreen = lazy(async () => ({
+  default: (await import('../screens/workshop/WorkshopScreen.tsx')).WorkshopScreen,
+}));
+const ProgressScreen = lazy(async () => ({
+  default: (await import('../screens/progress/ProgressScreen.tsx')).ProgressScreen,
+}));
 const PreviewScreen = lazy(async () => ({
   default: (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen,
 }));
@@ -157,6 +163,9 @@ function Screens() {
         <Route path="/decks">
           <DecksScreen inUse={value?.unit.deck.id} onChange={reload} />
         </Route>
+        <Route path="/workshop/*?">
+          <WorkshopScreen onChange={reload} />
+        </Route>
         <Route path="/unit">
           {value && <UnitScreen unit={value.unit} say={services.sayFor(value.unit)} />}
         </Route>
@@ -165,6 +174,17 @@ function Screens() {
         </Route>
         <Route path="/self-check">
           {value && <SelfCheckScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
+        <Route path="/progress">
+          {value && (
+            <ProgressScreen
+              unit={value.unit}
+              say={services.sayFor(value.unit)}
+              attempts={value.attempts}
+              assignment={value.assignment}
+              practice={value.practice}
+            />
+          )}
         </Route>
         <Route path="/preview">
           {value && <PreviewScreen unit={value.unit} say={services.sayFor(value.unit)} />}

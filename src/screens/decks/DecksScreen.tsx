@@ -122,6 +122,9 @@ export function DecksScreen({ inUse, onChange }: Props) {
             onChange={(event) => void add(event)}
           />
         </label>
+        <p>
+          <Link href="/workshop">{say(phrase('workshop.link'))}</Link>
+        </p>
       </section>
       {told && (
         <section className="note" role="status">

@@ -24,6 +24,7 @@ import { PART_DRAWINGS } from './part-drawings.ts';
 import { PLAN } from './plan.ts';
 import { PRESSURE } from './pressure.ts';
 import { PROCEDURE } from './procedure.ts';
+import { QUALITY } from './quality.ts';
 import { RULE_WORDS } from './rules.ts';
 import { SAFETY } from './safety.ts';
 import { SCREENS } from './screens.ts';
@@ -36,6 +37,7 @@ import { STORAGE } from './storage.ts';
 import { SUSPECTS } from './suspects.ts';
 import { TABLES } from './tables.ts';
 import { TORQUE } from './torque.ts';
+import { WORKSHOP } from './workshop.ts';
 
 export const EN: Readonly<Record<string, string>> = {
   ...CASE,
@@ -63,6 +65,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...PROCEDURE,
   ...PRESSURE,
   ...PLAN,
+  ...QUALITY,
   ...RULE_WORDS,
   ...SAFETY,
   ...SCREENS,
@@ -75,4 +78,5 @@ export const EN: Readonly<Record<string, string>> = {
   ...TABLES,
   ...SUSPECTS,
   ...TORQUE,
+  ...WORKSHOP,
 };

@@ -1,0 +1,157 @@
+/** One deck in work: a section at a time, what the checks say above it, back and forth, and all of it stored. */
+import { type KeyboardEvent, useMemo, useState } from 'react';
+import { Link } from 'wouter';
+import { checkDraft } from '../../content/draft.ts';
+import { dateOfDay } from '../../core/memory/day.ts';
+import { say as phrase } from '../../core/questions/phrase.ts';
+import type { DeckDraft } from '../../core/workshop/draft.ts';
+import type { StoredDraft } from '../../storage/workshop.ts';
+import { Sheet } from '../../ui/Sheet.tsx';
+import { makeSay } from '../../words/words.ts';
+import { useServices } from '../services.ts';
+import { TroubleNote } from '../TroubleNote.tsx';
+import { useLoaded } from '../use-loaded.ts';
+import { ChartSection } from './ChartSection.tsx';
+import type { Desk } from './desk.ts';
+import { Findings } from './Findings.tsx';
+import { PublishSection } from './PublishSection.tsx';
+import { SolenoidSection } from './SolenoidSection.tsx';
+import { SECTION_IDS, type SectionId } from './sections.ts';
+import { TrainSection } from './TrainSection.tsx';
+import { UnitSection } from './UnitSection.tsx';
+import { useDraft, useSettled } from './use-draft.ts';
+
+/** How long typing rests before what it made is drawn and checked. */
+const REST_MS = 200;
+
+interface Props {
+  readonly id: string;
+  readonly section: string | undefined;
+  readonly onChange: () => void;
+}
+
+export function DraftScreen({ id, section, onChange }: Props) {
+  const { store, sayFor } = useServices();
+  const say = sayFor(null);
+  const stored = useLoaded(() => store.workshop.draft(id), id);
+  const writer = useLoaded(() => store.workshop.writer(), id);
+  if (!stored || !writer) return null;
+  if (!stored.ok) return <TroubleNote trouble={stored.error} say={say} />;
+  if (!stored.value)
+    return (
+      <Sheet top={<Link href="/workshop">{say(phrase('app.back'))}</Link>}>
+        <p className="note">{say(phrase('workshop.gone'))}</p>
+      </Sheet>
+    );
+  return (
+    <Opened
+      key={id}
+      stored={stored.value}
+      writer={writer.ok ? writer.value : ''}
+      section={SECTION_IDS.find((known) => known === section) ?? 'unit'}
+      onChange={onChange}
+    />
+  );
+}
+
+interface OpenedProps {
+  readonly stored: StoredDraft;
+  readonly writer: string;
+  readonly section: SectionId;
+  readonly onChange: () => void;
+}
+
+function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
+  const { store, now } = useServices();
+  const start = useMemo(() => JSON.parse(stored.text) as DeckDraft, [stored]);
+  const { history, act, saving } = useDraft(stored.id, start);
+  const [writer, setWriter] = useState(known);
+  const draft = history.present;
+  const settled = useSettled(draft, REST_MS);
+  const check = useMemo(() => checkDraft(settled), [settled]);
+  // The deck's own words change while it is written: things are called by their ids.
+  const say = useMemo(() => makeSay(null), []);
+
+  const desk: Desk = {
+    draft,
+    settled,
+    check,
+    edit: (edit, run) => act({ kind: 'edit', edit, run: run ?? null }),
+    replace: (next, run) => act({ kind: 'replace', draft: next, run: run ?? null }),
+    endRun: () => act({ kind: 'end-run' }),
+    say,
+    writer,
+    nameWriter: (name) => {
+      setWriter(name);
+      void store.workshop.nameWriter(name);
+    },
+    today: dateOfDay(now().day),
+  };
+  const keys = (event: KeyboardEvent) => {
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+    event.preventDefault();
+    act({ kind: event.shiftKey ? 'redo' : 'undo' });
+  };
+  const content: Record<SectionId, () => React.ReactNode> = {
+    unit: () => <UnitSection desk={desk} />,
+    chart: () => <ChartSection desk={desk} />,
+    train: () => <TrainSection desk={desk} />,
+    solenoids: () => <SolenoidSection desk={desk} />,
+    publish: () => <PublishSection desk={desk} onChange={onChange} />,
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: a short way for the keyboard; the keys stand above
+    <div onKeyDown={keys}>
+      <Sheet
+        className="workshop"
+        top={
+          <>
+            <h1>{draft.unit || say(phrase('workshop.unnamed'))}</h1>
+            <Link href="/workshop">{say(phrase('app.back'))}</Link>
+          </>
+        }
+      >
+        <div className="workshop-keys">
+          <button
+            type="button"
+            className="button plain small"
+            aria-disabled={history.past.length === 0}
+            onClick={() => act({ kind: 'undo' })}
+          >
+            {say(phrase('workshop.undo'))}
+          </button>
+          <button
+            type="button"
+            className="button plain small"
+            aria-disabled={history.future.length === 0}
+            onClick={() => act({ kind: 'redo' })}
+          >
+            {say(phrase('workshop.redo'))}
+          </button>
+          {typeof saving === 'string' && <span className="aside">{say(phrase(`workshop.${saving}`))}</span>}
+        </div>
+        {typeof saving !== 'string' && <TroubleNote trouble={saving} say={say} />}
+        <nav aria-label={say(phrase('workshop.sections'))}>
+          <ul className="contents">
+            {SECTION_IDS.map((one) => (
+              <li key={one}>
+                <Link
+                  href={`/workshop/${stored.id}/${one}`}
+                  className={one === section ? 'button here' : 'button plain'}
+                  aria-current={one === section ? 'page' : undefined}
+                >
+                  {say(phrase(`workshop.section.${one}`))}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <Findings desk={desk} draftId={stored.id} section={section} />
+        <section id="workshop-section" className="unit-part" aria-labelledby="workshop-heading">
+          <h2 id="workshop-heading">{say(phrase(`workshop.section.${section}`))}</h2>
+          {content[section]()}
+        </section>
+      </Sheet>
+    </div>
+  );
+}

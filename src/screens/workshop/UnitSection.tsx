@@ -1,0 +1,86 @@
+/** What the unit is, and where its values come from. */
+import { say as phrase } from '../../core/questions/phrase.ts';
+import { freshId } from '../../core/workshop/draft.ts';
+import { finishDraft } from '../../core/workshop/finish.ts';
+import type { SectionProps } from './desk.ts';
+import { IdField, TextField, WriterField } from './fields.tsx';
+import { Records } from './Records.tsx';
+
+export function UnitSection({ desk }: SectionProps) {
+  const { draft, say, edit, writer, today } = desk;
+  const made = finishDraft(draft);
+  return (
+    <>
+      <div className="fields">
+        <TextField
+          desk={desk}
+          at={['unit']}
+          label={phrase('workshop.unit')}
+          hint={phrase('workshop.unit-hint')}
+        />
+        <TextField
+          desk={desk}
+          at={['title']}
+          label={phrase('workshop.title')}
+          placeholder={typeof made.title === 'string' ? made.title : undefined}
+        />
+        <WriterField desk={desk} hint={phrase('workshop.writer-hint')} />
+      </div>
+      <details>
+        <summary>{say(phrase('workshop.more-of-unit'))}</summary>
+        <div className="fields">
+          <TextField
+            desk={desk}
+            at={['id']}
+            label={phrase('workshop.deck-id')}
+            hint={phrase('workshop.deck-id-hint')}
+            placeholder={typeof made.id === 'string' ? made.id : undefined}
+          />
+          <TextField desk={desk} at={['language']} label={phrase('workshop.language')} placeholder="en" />
+        </div>
+      </details>
+      <h3>{say(phrase('workshop.sources'))}</h3>
+      <p className="aside">{say(phrase('workshop.sources-hint'))}</p>
+      <Records
+        desk={desk}
+        at={['sources']}
+        kind="source"
+        head={(index) => phrase('workshop.source-no', { number: index + 1 })}
+      >
+        {(at) => (
+          <div className="fields">
+            <TextField desk={desk} at={[...at, 'title']} label={phrase('workshop.source-title')} />
+            <TextField
+              desk={desk}
+              at={[...at, 'by']}
+              label={phrase('workshop.source-by')}
+              offers={writer ? [writer] : []}
+            />
+            <TextField desk={desk} at={[...at, 'on']} label={phrase('workshop.source-on')} type="date" />
+            <IdField kind="source" desk={desk} at={[...at, 'id']} label={phrase('workshop.short-id')} />
+          </div>
+        )}
+      </Records>
+      <button
+        type="button"
+        className="button plain"
+        onClick={() =>
+          edit({
+            kind: 'insert',
+            at: ['sources'],
+            value: {
+              id: freshId(
+                'source-',
+                (draft.sources ?? []).map(({ id }) => id),
+              ),
+              ...(writer && { by: writer }),
+              on: today,
+            },
+          })
+        }
+      >
+        {say(phrase('workshop.add-source'))}
+      </button>
+    </>
+  );
+}

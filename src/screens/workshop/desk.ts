@@ -1,0 +1,28 @@
+/** What every section of the workshop works with: the draft, how it is changed, and what the checks say of it. */
+import type { DraftCheck } from '../../content/draft.ts';
+import type { DeckDraft, Edit } from '../../core/workshop/draft.ts';
+import type { Say } from '../../words/words.ts';
+
+export interface Desk {
+  readonly draft: DeckDraft;
+  /** The draft as it stood a moment ago: what is drawn and checked, so that typing never waits for it. */
+  readonly settled: DeckDraft;
+  /** Of `settled`. */
+  readonly check: DraftCheck;
+  /** Changes with the same run, one after the other, are one step back. */
+  edit(edit: Edit, run?: string): void;
+  /** The whole draft anew, as one step or as part of a run. */
+  replace(draft: DeckDraft, run?: string): void;
+  /** What comes next is a step of its own. */
+  endRun(): void;
+  readonly say: Say;
+  /** Who writes, for "verified by"; empty until somebody is named. */
+  readonly writer: string;
+  nameWriter(name: string): void;
+  /** YYYY-MM-DD. */
+  readonly today: string;
+}
+
+export interface SectionProps {
+  readonly desk: Desk;
+}
