@@ -1,7 +1,7 @@
 /** Opens on the next drill, ready to start: minutes, how many, days to the class. */
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
-import { type Assignment, assignedFacts } from '../../core/assign/assignment.ts';
+import type { Assignment } from '../../core/assign/assignment.ts';
 import type { Attempt } from '../../core/memory/attempt.ts';
 import { dayOfDate } from '../../core/memory/day.ts';
 import type { Drill, DrillItem } from '../../core/memory/drill.ts';
@@ -9,7 +9,6 @@ import { foldAttempts } from '../../core/memory/fold.ts';
 import { paceOf } from '../../core/memory/pace.ts';
 import { planDrill } from '../../core/memory/plan-drill.ts';
 import { STANDINGS, standingOf } from '../../core/memory/standing.ts';
-import { factsOf } from '../../core/questions/facts.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Practice } from '../../storage/rows.ts';
@@ -18,6 +17,7 @@ import { StandingBar } from '../../ui/StandingBar.tsx';
 import type { Say } from '../../words/words.ts';
 import { useServices } from '../services.ts';
 import { planSeed, useOutlook } from '../use-outlook.ts';
+import { usePractisedFacts } from '../use-practised-facts.ts';
 import { mixedUp } from './mixed-up.ts';
 import { PracticeForm } from './PracticeForm.tsx';
 import { WayToClass } from './WayToClass.tsx';
@@ -48,10 +48,7 @@ export function TodayScreen(props: Props) {
   const { now } = useServices();
   const { day } = now();
   const memory = useMemo(() => foldAttempts(attempts), [attempts]);
-  const facts = useMemo(() => {
-    const all = factsOf(unit);
-    return assignment ? assignedFacts(assignment, all).facts : all;
-  }, [unit, assignment]);
+  const facts = usePractisedFacts(unit, assignment);
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
   const outlook = useOutlook({ unit, facts, attempts, practice, day });
   const { order } = outlook;
@@ -165,6 +162,9 @@ export function TodayScreen(props: Props) {
       <section>
         <h2>{say(phrase('today.memory'))}</h2>
         <StandingBar standings={standings} say={say} />
+        <Link href="/progress" className="plain-link">
+          {say(phrase('plan.more'))}
+        </Link>
       </section>
       {mixed.length > 0 && (
         <section>

@@ -64,11 +64,14 @@ export function WayToClass({ outlook, facts, practice, assigned, today, say }: P
   const range = { share: percent(expected), low: percent(low), high: percent(high) };
   if (today) return <p>{say(phrase('plan.forecast-today', range))}</p>;
   const ceiling = ceilings && ceilingPhrase(expected, ceilings);
+  const { course, skipped } = forecast;
+  const worth = Math.round(facts.length * (course.recalled.at(-1)! - skipped.recalled.at(-1)!));
   const { minutes, daysAWeek } = practice;
   return (
     <>
       <p className="key-line">{say(phrase('plan.forecast', range))}</p>
       {ceiling && <p>{say(ceiling)}</p>}
+      {worth > 0 && <p>{say(phrase('plan.worth', { facts: worth }))}</p>}
       <p className="aside">
         {say(phrase('plan.meaning', { assigned: assigned ? 'yes' : 'no', minutes, days: daysAWeek }))}
       </p>
