@@ -231,4 +231,29 @@ describe('the board', () => {
     at(await bench(deck), '#/group');
     expect(await screen.findByText(/^No assignment was made on this device/)).toBeVisible();
   });
+
+  test('how well the questions measure: nothing on few answers, figures on enough', async () => {
+    const place = await collecting();
+    const user = at(place, '#/group');
+    await handIn([await written(reportOf('Ada', answersOf('Ada', facts, [], 7)))]);
+    const open = async () => {
+      await screen.findByRole('heading', { level: 2, name: 'How well the questions measure' });
+      return part('How well the questions measure');
+    };
+    await user.click((await open()).getByRole('button', { name: 'Work it out from the reports' }));
+    expect(await (await open()).findByText(/30 first answers from 10 people/)).toBeVisible();
+    cleanup();
+    show(place);
+    const others = Array.from({ length: 11 }, (_, n) => `P${n}`);
+    await handIn(
+      await Promise.all(
+        others.map(async (name, n) =>
+          written(reportOf(name, answersOf(name, facts, n % 2 === 0 ? facts : [], 7))),
+        ),
+      ),
+    );
+    await screen.findByText(/^P10: /);
+    await user.click((await open()).getByRole('button', { name: 'Work it out from the reports' }));
+    expect(await (await open()).findByText(/% not right, 72 answers from 12 people/)).toBeVisible();
+  });
 });

@@ -18,6 +18,7 @@ import { BeforeAfter, BenchGroups, FlagList, MixedUp, NobodyHolds } from './Grou
 import './group.css';
 import { type OpenedGroup, openGroups } from './open-group.ts';
 import { People } from './People.tsx';
+import { QualitySection } from './QualitySection.tsx';
 
 function Figures({ group: { board, assignment, roster }, say }: { group: OpenedGroup; say: Say }) {
   const { now } = useServices();
@@ -88,6 +89,7 @@ export function GroupScreen({ wanted }: { wanted: string | undefined }) {
     { id: 'bench-groups', content: <BenchGroups group={group} say={say} /> },
     { id: 'before-after', content: <BeforeAfter group={group} say={say} /> },
     { id: 'flags', content: <FlagList group={group} say={say} /> },
+    { id: 'quality', content: <QualitySection assignment={group.assignment.id} say={say} /> },
   ];
   return (
     <Sheet
