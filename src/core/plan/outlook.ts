@@ -62,6 +62,16 @@ export type OutlookPart =
 
 const orderOf = ({ facts, reserve }: Plan): FactId[] => [...facts, ...reserve].map(({ fact }) => fact);
 
+/**
+ * A course that ends on what is expected of this learner. The days between are reckoned for a usual one: the
+ * difference comes in evenly on the way.
+ */
+function bend(course: Course, ratio: number): Course {
+  const last = Math.max(1, course.days.at(-1)!);
+  const recalled = course.recalled.map((share, i) => share * (1 + ((ratio - 1) * course.days[i]!) / last));
+  return { ...course, recalled };
+}
+
 function* partsToClass(asked: OutlookRequest, classDay: number): Generator<OutlookPart, void> {
   const { today, minutes, attendance, spentSeconds, attempts, voids, w } = asked;
   const practice = everyDay(today, classDay, minutes * 60, attendance);
@@ -81,12 +91,15 @@ function* partsToClass(asked: OutlookRequest, classDay: number): Generator<Outlo
     solved = solve(remaining);
     plan = planFrom(remaining, solved);
   }
+  const readiness = readinessOf(request, solved, observationsOf(attempts, voids, w), asked.topicOf);
+  const course = courseOf(solved, { skipToday: false });
+  const ratio = readiness.all.expected / Math.max(1e-9, course.recalled.at(-1)!);
   yield {
     kind: 'forecast',
-    readiness: readinessOf(request, solved, observationsOf(attempts, voids, w), asked.topicOf),
+    readiness,
     leftOut: plan.leftOut,
-    course: courseOf(solved, { skipToday: false }),
-    skipped: courseOf(solve(withToday(0)), { skipToday: false }),
+    course: bend(course, ratio),
+    skipped: bend(courseOf(solve(withToday(0)), { skipToday: false }), ratio),
   };
 
   if (asked.ceilings.length > 0 && practice.length > 0)

@@ -21,6 +21,12 @@ import { Topics } from './Topics.tsx';
 /** A plan that leaves more than this share of the minutes unused has more than it needs. */
 const SPARE = 0.1;
 
+interface CourseProps {
+  readonly forecast: NonNullable<Outlook['forecast']>;
+  readonly minutes: number;
+  readonly say: Say;
+}
+
 function CourseSection({ forecast, minutes, say }: CourseProps) {
   const { course, skipped } = forecast;
   if (course.seconds.length === 0) return null;
@@ -37,12 +43,6 @@ function CourseSection({ forecast, minutes, say }: CourseProps) {
       </p>
     </section>
   );
-}
-
-interface CourseProps {
-  readonly forecast: NonNullable<Outlook['forecast']>;
-  readonly minutes: number;
-  readonly say: Say;
 }
 
 interface Props {

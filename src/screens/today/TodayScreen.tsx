@@ -159,10 +159,10 @@ export function TodayScreen(props: Props) {
           />
         </section>
       )}
-      <section>
+      <section className="unit-part">
         <h2>{say(phrase('today.memory'))}</h2>
         <StandingBar standings={standings} say={say} />
-        <Link href="/progress" className="plain-link">
+        <Link href="/progress" className="button plain">
           {say(phrase('plan.more'))}
         </Link>
       </section>

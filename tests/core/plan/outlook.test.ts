@@ -84,7 +84,8 @@ describe('P25: what is told on the way to class', () => {
   });
 
   test('today’s drill is worth something at class: without it the other days have the same minutes', () => {
-    const { course, skipped } = partOf(asked(), 'forecast');
+    const { course, skipped, readiness } = partOf(asked(), 'forecast');
+    expect(course.recalled.at(-1)).toBeCloseTo(readiness.all.expected, 12);
     expect(skipped.days).toEqual(course.days.slice(1));
     expect(skipped.recalled.at(-1)!).toBeLessThan(course.recalled.at(-1)! - 0.01);
     for (const seconds of [...course.seconds, ...skipped.seconds]) {
