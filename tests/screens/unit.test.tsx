@@ -80,6 +80,86 @@ describe('one bearing’s face', () => {
   });
 });
 
+describe('looked for', () => {
+  const named: Deck = {
+    ...LEAN,
+    aliases: [{ of: 'seat:T3', names: ['sun bearing'] }],
+    cautions: [
+      { id: 'edge', hazard: 'handling', text: 'The edge cuts.', attachedTo: ['seat:T3'] },
+      { id: 'air', hazard: 'air', text: 'Glasses on.', attachedTo: ['seat:T5'] },
+    ],
+    sources: [{ id: 'bench', title: 'Bench sheet 4' }],
+    seats: LEAN.seats!.map((seat) => ({ ...seat, source: 'bench' })),
+  };
+  const look = async (deck: Deck, text: string) => {
+    const { user, container } = open(deck);
+    await user.type(screen.getByRole('searchbox'), text);
+    return { user, container };
+  };
+  const parts = () => screen.getAllByRole('heading', { level: 2 }).map((heading) => heading.textContent);
+
+  test('one bearing by its id: faces, mark, viewing end and source at once, nothing else on the page', async () => {
+    await look(named, 't3');
+    expect(screen.getByText('One thing is called that.')).toBeInTheDocument();
+    expect(parts()).toEqual(['Shaft line']);
+    const section = within(part('Shaft line'));
+    expect(section.getByLabelText(FIND)).toHaveValue('T3');
+    expect(section.getByText('To the front: needles seen, against clutch hub')).toBeInTheDocument();
+    expect(
+      section.getByText('To the rear: closed race, needles hidden, against front sun gear'),
+    ).toBeInTheDocument();
+    expect(section.getByText('Noted as seen from the front, where the converter sits.')).toBeInTheDocument();
+    expect(section.getByText(/from Bench sheet 4/, { selector: '.provenance' })).toBeInTheDocument();
+    expect(screen.getByText('The edge cuts.')).toBeInTheDocument();
+    expect(screen.queryByText('Glasses on.')).toBeNull();
+  });
+
+  test('by another name, which the list of hits tells', async () => {
+    const { user } = await look(named, 'sun bear');
+    await user.click(screen.getByRole('button', { name: 'Shaft line: T3, also called sun bearing' }));
+    expect(screen.getByRole('heading', { name: 'Shaft line' })).toHaveFocus();
+    expect(screen.getByLabelText(FIND)).toHaveValue('T3');
+  });
+
+  test('by what it lies against, and from there to another on the line', async () => {
+    const { user, container } = await look(named, 'pump body');
+    expect(screen.getByLabelText(FIND)).toHaveValue('T1');
+    await user.click(container.querySelector('[data-spot="T5"]')!);
+    expect(screen.getByLabelText(FIND)).toHaveValue('T5');
+  });
+
+  test('a list is narrowed to what answers; Enter jumps to the first', async () => {
+    const { user } = await look(LEAN, 'B1');
+    const heads = within(part('Elements'))
+      .getAllByRole('rowheader')
+      .map((head) => head.textContent);
+    expect(heads).toEqual(['B1']);
+    await user.keyboard('{Enter}');
+    expect(screen.getByRole('heading', { name: 'Elements' })).toHaveFocus();
+  });
+
+  test('a step stands alone with the number it has in its sequence', async () => {
+    const steps = ['Drain it.', 'Drop the pan.', 'Draw the filter.'].map((text, n) => ({
+      id: `s${n}`,
+      text,
+    }));
+    await look({ ...LEAN, sequences: [{ id: 'strip', steps }] }, 'filter');
+    const section = within(part('Work in steps'));
+    expect(section.getByText('strip: 3 steps').closest('details')).toHaveAttribute('open');
+    const items = section.getAllByRole('listitem') as HTMLLIElement[];
+    expect(items.map((item) => [item.value, item.textContent])).toEqual([[3, 'Draw the filter.']]);
+  });
+
+  test('what nobody is called leaves the page empty and says so; cleared, all is back', async () => {
+    const { user } = await look(LEAN, 'gudgeon');
+    expect(screen.getByText('Nothing on this page is called that.')).toBeInTheDocument();
+    expect(screen.queryAllByRole('heading', { level: 2 })).toEqual([]);
+    await user.clear(screen.getByRole('searchbox'));
+    expect(parts()).toContain('Apply chart');
+    expect(screen.getByLabelText(FIND)).toHaveValue('');
+  });
+});
+
 test('another pack, with its clearance', async () => {
   const { user } = open(LEAN);
   const section = within(part('Packs'));

@@ -120,7 +120,10 @@ function matchFor(wanted: string, among: ReadonlySet<string>): (word: string) =>
   return (word) => (isWhole ? word === wanted : word.startsWith(wanted));
 }
 
-/** What answers to the text; null when the text asks for nothing. Own ids and names come before other names. */
+/** Own ids and names, then other names, then steps, which only mention a thing. */
+const rankOf = ({ ref, alias }: Found): number => (ref.startsWith('step:') ? 2 : alias === null ? 0 : 1);
+
+/** What answers to the text, the likeliest meant first; null when the text asks for nothing. */
 export function findIn(deck: Deck, text: string): Found[] | null {
   const wanted = wordsOf(text);
   if (wanted.length === 0) return null;
@@ -132,5 +135,5 @@ export function findIn(deck: Deck, text: string): Found[] | null {
     const other = others.find((each) => answer([...own, ...each.words]));
     return other ? [{ ...thing, alias: other.alias }] : [];
   });
-  return [...found.filter(({ alias }) => alias === null), ...found.filter(({ alias }) => alias !== null)];
+  return found.toSorted((a, b) => rankOf(a) - rankOf(b));
 }

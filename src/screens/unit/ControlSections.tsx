@@ -4,6 +4,7 @@ import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import type { Say } from '../../words/words.ts';
+import { useNarrowed } from './found.ts';
 import { Listing } from './Listing.tsx';
 
 interface Props {
@@ -16,7 +17,7 @@ export function Elements({ unit, say }: Props) {
     const [first, second] = element.between;
     const key = element.kind === 'one-way' ? 'unit.one-way' : second === CASE ? 'unit.holds' : 'unit.joins';
     return {
-      id: element.id,
+      ref: `element:${element.id}` as const,
       head: element.id,
       text: (
         <>
@@ -31,12 +32,13 @@ export function Elements({ unit, say }: Props) {
 }
 
 export function Solenoids({ unit, say }: Props) {
+  const { isSearching, shows } = useNarrowed();
   const feed = (id: string) =>
     unit.deck.train.elements.some((element) => element.id === id)
       ? thing('element', id)
       : phrase(`feed.${id}`);
   const entries = (unit.deck.solenoids ?? []).map((solenoid) => ({
-    id: solenoid.id,
+    ref: `solenoid:${solenoid.id}` as const,
     head: solenoid.id,
     text: (
       <>
@@ -47,9 +49,16 @@ export function Solenoids({ unit, say }: Props) {
     ),
     of: solenoid,
   }));
+  const lit = (unit.deck.solenoids ?? []).map(({ id }) => id).filter((id) => shows(`solenoid:${id}`));
   return (
     <>
-      {unit.deck.valveBody && <DrawingView drawing={{ kind: 'valve-body' }} unit={unit} say={say} />}
+      {unit.deck.valveBody && (
+        <DrawingView
+          drawing={{ kind: 'valve-body', ...(isSearching ? { lit } : {}) }}
+          unit={unit}
+          say={say}
+        />
+      )}
       <Listing entries={entries} unit={unit} say={say} />
     </>
   );
@@ -57,7 +66,7 @@ export function Solenoids({ unit, say }: Props) {
 
 export function LeverPositions({ unit, say }: Props) {
   const entries = (unit.deck.lever?.positions ?? []).map((position) => ({
-    id: position.id,
+    ref: `position:${position.id}` as const,
     head: position.name ?? position.id,
     text: say(phrase('unit.lever-rows', { rows: position.rows.map((id) => thing('range', id)) })),
     of: position,
@@ -67,7 +76,7 @@ export function LeverPositions({ unit, say }: Props) {
 
 export function Sensors({ unit, say }: Props) {
   const entries = (unit.deck.sensors ?? []).map((sensor) => ({
-    id: sensor.id,
+    ref: `sensor:${sensor.id}` as const,
     head: sensor.name ?? sensor.id,
     text: say(phrase('unit.reads', { shaft: thing('shaft', sensor.reads), teeth: sensor.teeth })),
     of: sensor,

@@ -41,7 +41,7 @@ function FitLines({ fit, say }: { fit: DeckFit; say: Say }) {
 
 export function FitsSection({ unit, say }: { unit: Unit; say: Say }) {
   const entries = (unit.deck.fits ?? []).map((fit) => ({
-    id: fit.id,
+    ref: `fit:${fit.id}` as const,
     head: say(thing('fit', fit.id)),
     text: <FitLines fit={fit} say={say} />,
     of: fit,

@@ -3,6 +3,7 @@ import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { DeckSequence, DeckStep } from '../../core/unit/sequences.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Say } from '../../words/words.ts';
+import { useNarrowed } from './found.ts';
 import { ProvenanceNote } from './ProvenanceNote.tsx';
 
 interface Props {
@@ -10,7 +11,7 @@ interface Props {
   readonly say: Say;
 }
 
-function Step({ step, sequence, unit, say }: Props & { step: DeckStep; sequence: DeckSequence }) {
+export function Step({ step, sequence, unit, say }: Props & { step: DeckStep; sequence: DeckSequence }) {
   const { deck } = unit;
   const numberOf = (id: string) => sequence.steps.findIndex((other) => other.id === id) + 1;
   const torque = step.torque ?? deck.torques?.find(({ id }) => id === step.tightens)?.torque;
@@ -25,7 +26,7 @@ function Step({ step, sequence, unit, say }: Props & { step: DeckStep; sequence:
     ),
   ];
   return (
-    <li>
+    <li value={numberOf(step.id)}>
       {cautions.map(({ id, text }) => (
         <p key={id} className="caution">
           {text}
@@ -39,11 +40,20 @@ function Step({ step, sequence, unit, say }: Props & { step: DeckStep; sequence:
 }
 
 export function SequencesSection({ unit, say }: Props) {
+  const { isSearching, shows } = useNarrowed();
+  const held = (unit.deck.sequences ?? [])
+    .map((sequence) => ({
+      sequence,
+      steps: shows(`sequence:${sequence.id}`)
+        ? sequence.steps
+        : sequence.steps.filter(({ id }) => shows(`step:${sequence.id}/${id}`)),
+    }))
+    .filter(({ steps }) => steps.length > 0);
   return (
     <>
       <p className="aside">{say(phrase('unit.sequences-note'))}</p>
-      {unit.deck.sequences?.map((sequence) => (
-        <details key={sequence.id}>
+      {held.map(({ sequence, steps }) => (
+        <details key={sequence.id} open={isSearching}>
           <summary>
             {say(
               phrase('unit.sequence', {
@@ -53,7 +63,7 @@ export function SequencesSection({ unit, say }: Props) {
             )}
           </summary>
           <ol className="steps">
-            {sequence.steps.map((step) => (
+            {steps.map((step) => (
               <Step key={step.id} step={step} sequence={sequence} unit={unit} say={say} />
             ))}
           </ol>

@@ -3,13 +3,13 @@
  * by its number on the line or by its name in the list.
  */
 import { useRef, useState } from 'react';
-import { seatOf } from '../../core/questions/describe/seats.ts';
 import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import { ENDS, type End } from '../../core/unit/record.ts';
-import { type DeckSeat, faceTowards, inOrder } from '../../core/unit/seats.ts';
+import { type DeckSeat, faceTowards, inOrder, SIDES } from '../../core/unit/seats.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import type { Say } from '../../words/words.ts';
+import { useNarrowed } from './found.ts';
 import { ProvenanceNote } from './ProvenanceNote.tsx';
 
 interface Props {
@@ -18,7 +18,7 @@ interface Props {
 }
 
 /** "Closed race against pump body", for the end named. */
-function sideText(seat: DeckSeat, end: End, { unit, say }: Props): string {
+export function sideText(seat: DeckSeat, end: End, { unit, say }: Props): string {
   const { mark, touches } = seat.faces[faceTowards(unit.deck, seat, end)];
   const isBody = unit.deck.shaftLine?.some(({ id }) => id === touches);
   const against = thing(isBody ? 'part' : 'seat', touches);
@@ -67,23 +67,42 @@ function SeatCard({ seat, unit, say }: Props & { seat: DeckSeat }) {
   );
 }
 
-export function ShaftLineSection({ unit, say }: Props) {
-  const seats = inOrder(unit.deck.seats ?? []);
-  const [shown, setShown] = useState('');
+interface SectionProps extends Props {
+  /** Id of the seat close up; where it is none, the first of those looked for. */
+  readonly shown: string;
+  readonly onShow: (id: string) => void;
+}
+
+/** The seats looked for; where only bodies are, the seats that lie against them. */
+function useSeats({ deck }: Unit): readonly DeckSeat[] {
+  const { isSearching, shows } = useNarrowed();
+  const seats = inOrder(deck.seats ?? []);
+  const named = seats.filter(({ id }) => shows(`seat:${id}`));
+  if (!isSearching || named.length > 0) return named;
+  return seats.filter(({ faces }) => SIDES.some((side) => shows(`part:${faces[side].touches}`)));
+}
+
+export function ShaftLineSection({ unit, say, shown, onShow }: SectionProps) {
+  const { isSearching, shows } = useNarrowed();
+  const all = inOrder(unit.deck.seats ?? []);
+  const found = useSeats(unit);
+  const seat = all.find(({ id }) => id === shown) ?? (isSearching ? found[0] : undefined);
+  const seats = all.filter((each) => each === seat || found.includes(each));
+  const bodies = isSearching ? (unit.deck.shaftLine ?? []).filter(({ id }) => shows(`part:${id}`)) : [];
+  const lit = [...(seat ? [seat] : []), ...bodies].map(({ id }) => id);
   const card = useRef<HTMLDivElement>(null);
   /** The seat comes up over the line, out of view of a thumb far down it. */
   const tap = (id: string) => {
-    setShown(id);
+    onShow(id);
     card.current?.scrollIntoView();
   };
-  const seat = shown === '' ? undefined : seatOf(unit.deck, shown);
   return (
     <>
       {seats.length > 0 && (
         <label className="field">
           <span>{say(phrase('unit.find-seat'))}</span>
-          <select value={shown} onChange={(event) => setShown(event.target.value)}>
-            <option value="">{say(phrase('unit.no-seat'))}</option>
+          <select value={seat?.id ?? ''} onChange={(event) => onShow(event.target.value)}>
+            {!isSearching && <option value="">{say(phrase('unit.no-seat'))}</option>}
             {seats.map(({ id }) => (
               <option key={id} value={id}>
                 {say(thing('seat', id))}
@@ -98,8 +117,8 @@ export function ShaftLineSection({ unit, say }: Props) {
       <DrawingView
         drawing={{
           kind: 'shaft-line',
-          ...(seats.length > 0 ? { places: seats.map(({ id }) => id) } : {}),
-          ...(seat ? { lit: [seat.id] } : {}),
+          ...(all.length > 0 ? { places: all.map(({ id }) => id) } : {}),
+          ...(lit.length > 0 ? { lit } : {}),
         }}
         unit={unit}
         say={say}

@@ -1,15 +1,19 @@
 /** Look a thing up in five seconds: every part of the deck, drawn or listed, and where each value comes from. */
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useDeferredValue, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import { makeDecimal } from '../../core/rational.ts';
-import { rangeOf, type Unit } from '../../core/unit/unit.ts';
+import type { DeckCaution } from '../../core/unit/deck.ts';
+import { type Found, findIn } from '../../core/unit/find.ts';
+import { type Ref, rangeOf, type Unit } from '../../core/unit/unit.ts';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import { Sheet, titleBlockOf } from '../../ui/Sheet.tsx';
 import type { Say } from '../../words/words.ts';
-import { Contents, placeOf } from './Contents.tsx';
+import { Contents, jumpTo, placeOf } from './Contents.tsx';
 import { Elements, LeverPositions, Sensors, Solenoids } from './ControlSections.tsx';
 import { FitsSection } from './FitsSection.tsx';
+import { kindOf, NarrowedProvider, narrowedTo, partOf } from './found.ts';
+import { LookFor } from './LookFor.tsx';
 import { SequencesSection } from './SequencesSection.tsx';
 import { ShaftLineSection } from './ShaftLineSection.tsx';
 import { StackSection } from './StackSection.tsx';
@@ -46,14 +50,17 @@ function TrainSection({ unit, say, shown, onShow }: Props & { shown: string; onS
   );
 }
 
+const told = (cautions: readonly DeckCaution[] = []) =>
+  cautions.map((caution) => (
+    <p key={caution.id} className="caution">
+      {caution.text}
+    </p>
+  ));
+
 function Cautions({ unit, say }: Props) {
   return (
     <>
-      {unit.deck.cautions?.map((caution) => (
-        <p key={caution.id} className="caution">
-          {caution.text}
-        </p>
-      ))}
+      {told(unit.deck.cautions)}
       <p className="aside">{say(phrase('app.standing-line'))}</p>
     </>
   );
@@ -70,25 +77,46 @@ function Sources({ unit }: { unit: Unit }) {
 }
 
 export function UnitScreen({ unit, say }: Props) {
-  const [shown, setShown] = useState('');
   const { deck } = unit;
-  const range = rangeOf(unit, shown);
+  const [text, setText] = useState('');
+  const [range, setRange] = useState('');
+  const [seat, setSeat] = useState('');
+  const [stack, setStack] = useState(deck.stacks?.[0]?.id ?? '');
+  const wanted = useDeferredValue(text);
+  const found = useMemo(
+    () => findIn(deck, wanted)?.filter(({ ref }) => partOf(ref) !== undefined) ?? null,
+    [deck, wanted],
+  );
+  const narrowed = useMemo(() => narrowedTo(found), [found]);
+  const { isSearching, shows } = narrowed;
   const given = { unit, say };
+  const look = (changed: string) => {
+    setText(changed);
+    setSeat('');
+  };
+  const pick = ({ ref, id }: Found) => {
+    const kind = kindOf(ref);
+    if (kind === 'seat') setSeat(id);
+    if (kind === 'stack') setStack(id);
+    if (kind === 'plate') setStack(ref.slice('plate:'.length).split('/')[0]!);
+    jumpTo(partOf(ref)!);
+  };
+  const litRows = isSearching
+    ? [...deck.chart.ranges, ...(deck.chart.neutral ?? [])]
+        .filter(({ id }) => shows(`range:${id}`) || shows(`neutral:${id}`))
+        .map(({ id }) => id)
+    : [range].filter(Boolean);
   // In the order of the page; what the deck does not have is left out.
   const parts: readonly (readonly [string, ReactNode])[] = [
-    [
-      'chart',
-      <DrawingView
-        key="chart"
-        drawing={{ kind: 'chart', showRatios: true, ...(range ? { litRows: [range.id] } : {}) }}
-        {...given}
-      />,
-    ],
-    ['train', <TrainSection key="train" {...given} shown={shown} onShow={setShown} />],
+    ['chart', <DrawingView key="chart" drawing={{ kind: 'chart', showRatios: true, litRows }} {...given} />],
+    ['train', <TrainSection key="train" {...given} shown={range} onShow={setRange} />],
     ['elements', <Elements key="elements" {...given} />],
     ['solenoids', deck.solenoids && <Solenoids key="solenoids" {...given} />],
-    ['shaft-line', deck.shaftLine && <ShaftLineSection key="shaft-line" {...given} />],
-    ['stacks', deck.stacks && <StackSection key="stacks" {...given} />],
+    [
+      'shaft-line',
+      deck.shaftLine && <ShaftLineSection key="shaft-line" {...given} shown={seat} onShow={setSeat} />,
+    ],
+    ['stacks', deck.stacks && <StackSection key="stacks" {...given} shown={stack} onShow={setStack} />],
     ['fits', deck.fits && <FitsSection key="fits" {...given} />],
     ['wires', deck.electrical && <WiresSection key="wires" {...given} />],
     ['sequences', deck.sequences && <SequencesSection key="sequences" {...given} />],
@@ -97,7 +125,8 @@ export function UnitScreen({ unit, say }: Props) {
     ['cautions', deck.cautions && <Cautions key="cautions" {...given} />],
     ['sources', deck.sources && <Sources key="sources" unit={unit} />],
   ];
-  const held = parts.filter(([, content]) => content);
+  const places = found && new Set(found.map(({ ref }) => partOf(ref)));
+  const held = parts.filter(([part, content]) => content && (places?.has(part) ?? true));
   return (
     <Sheet
       top={
@@ -108,15 +137,20 @@ export function UnitScreen({ unit, say }: Props) {
       }
       titleBlock={titleBlockOf(unit, say)}
     >
-      <Contents parts={held.map(([part]) => part)} say={say} />
-      {held.map(([part, content]) => (
-        <section key={part} className="unit-part">
-          <h2 id={placeOf(part)} tabIndex={-1}>
-            {say(phrase(`unit.${part}`))}
-          </h2>
-          {content}
-        </section>
-      ))}
+      <LookFor text={text} onText={look} found={found} onPick={pick} say={say} />
+      {isSearching &&
+        told(deck.cautions?.filter(({ attachedTo }) => attachedTo.some((ref) => shows(ref as Ref))))}
+      {!isSearching && <Contents parts={held.map(([part]) => part)} say={say} />}
+      <NarrowedProvider value={narrowed}>
+        {held.map(([part, content]) => (
+          <section key={part} className="unit-part">
+            <h2 id={placeOf(part)} tabIndex={-1}>
+              {say(phrase(`unit.${part}`))}
+            </h2>
+            {content}
+          </section>
+        ))}
+      </NarrowedProvider>
       <p>
         <Link href="/preview">{say(phrase('preview.link'))}</Link>
       </p>

@@ -1,9 +1,10 @@
 /** Connector faces with what their pins serve, and the resistances that a meter should find. */
 import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Band, Resistance } from '../../core/unit/record.ts';
-import type { Unit } from '../../core/unit/unit.ts';
+import type { Ref, Unit } from '../../core/unit/unit.ts';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import type { Say } from '../../words/words.ts';
+import { useNarrowed } from './found.ts';
 import { Listing } from './Listing.tsx';
 
 const bandText = ({ low, high }: Band<Resistance>): string =>
@@ -12,10 +13,11 @@ const bandText = ({ low, high }: Band<Resistance>): string =>
     : `${low.value} ${low.unit}–${high.value} ${high.unit}`;
 
 export function WiresSection({ unit, say }: { unit: Unit; say: Say }) {
+  const { shows } = useNarrowed();
   const { windings = [], pickups = [], thermistors = [], connectors = [] } = unit.deck.electrical ?? {};
   const entries = [
     ...windings.map((winding) => ({
-      id: `winding ${winding.solenoid}`,
+      ref: `winding:${winding.solenoid}` as const,
       head: winding.solenoid,
       text: say(
         phrase('unit.winding', {
@@ -27,7 +29,7 @@ export function WiresSection({ unit, say }: { unit: Unit; say: Say }) {
       of: winding,
     })),
     ...pickups.map((pickup) => ({
-      id: `pickup ${pickup.sensor}`,
+      ref: `pickup:${pickup.sensor}` as const,
       head: say(thing('sensor', pickup.sensor)),
       text: pickup.at20
         ? say(phrase('unit.coil', { ohms: bandText(pickup.at20) }))
@@ -35,7 +37,7 @@ export function WiresSection({ unit, say }: { unit: Unit; say: Say }) {
       of: pickup,
     })),
     ...thermistors.map((thermistor) => ({
-      id: `thermistor ${thermistor.id}`,
+      ref: `thermistor:${thermistor.id}` as const,
       head: say(thing('thermistor', thermistor.id)),
       text: thermistor.points
         .map(({ at, ohms }) => `${at.value.replace('-', '−')} ${at.unit}: ${bandText(ohms)}`)
@@ -43,9 +45,15 @@ export function WiresSection({ unit, say }: { unit: Unit; say: Say }) {
       of: thermistor,
     })),
   ];
+  /** A connector is looked for by its own name, or by a supply that comes in there. */
+  const pictured = connectors.filter(
+    ({ id, pins }) =>
+      shows(`connector:${id}`) ||
+      pins.some(({ serves }) => serves.startsWith('supply:') && shows(serves as Ref)),
+  );
   return (
     <>
-      {connectors.map(({ id }) => (
+      {pictured.map(({ id }) => (
         <DrawingView
           key={id}
           drawing={{ kind: 'connector', connector: id, showServes: true }}

@@ -74,7 +74,11 @@ test.each<[string, string, string[]]>([
   ['two words in any order, begun', 'bear pum', ['seat:T1']],
   ['with a mark between', 'low reverse', ['element:B1']],
   ['without the accent', 'ruckwartsk', ['element:C1']],
-  ['own names before other names', 'pump', ['seat:T1', 'part:pump', 'step:strip/pump-off', 'seat:T10']],
+  [
+    'own names, then other names, then steps',
+    'pump',
+    ['seat:T1', 'part:pump', 'seat:T10', 'step:strip/pump-off'],
+  ],
   ['a winding by its solenoid’s other name', 'valve a', ['solenoid:SA', 'winding:SA']],
   ['what is printed beside: id and other name together', 'B1 coast', ['element:B1']],
   ['a plate within its pack', 'steel', ['plate:low/steel-1']],
