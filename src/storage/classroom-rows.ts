@@ -5,6 +5,7 @@
 import type { Correction } from '../core/assign/corrections.ts';
 import type { Flag, Learner } from '../core/assign/report.ts';
 import type { FactColumns, LearnerDigest } from '../core/group/digest.ts';
+import type { DrillItem } from '../core/memory/drill.ts';
 import type { Ref } from '../core/unit/unit.ts';
 import { z } from './zod.ts';
 
@@ -139,6 +140,33 @@ export const chainValue: z.ZodType<StoredChain> = z.strictObject({
   chain: id,
   of: z.int().positive(),
   pieces: z.record(z.string(), z.string()),
+});
+
+/** A sheet that was printed for a learner, so that its marks can be typed in. */
+export interface StoredSheet {
+  readonly id: string;
+  readonly assignment: string;
+  readonly learner: string;
+  readonly name: string;
+  readonly deck: string;
+  readonly revision: number;
+  readonly items: readonly DrillItem[];
+  /** Milliseconds since 1970. */
+  readonly madeAt: number;
+  /** When its marks were typed in; null while they are not. */
+  readonly markedAt: number | null;
+}
+
+export const sheetValue: z.ZodType<StoredSheet> = z.strictObject({
+  id,
+  assignment: id,
+  learner: id,
+  name: z.string(),
+  deck: id,
+  revision: z.int(),
+  items: z.array(z.strictObject({ fact: z.string(), family: z.string(), seed: z.int() })),
+  madeAt: z.int(),
+  markedAt: z.int().nullable(),
 });
 
 export const learnerValue: z.ZodType<Learner> = z.strictObject({ id, name: z.string() });

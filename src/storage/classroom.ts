@@ -21,6 +21,8 @@ import {
   type StoredDigest,
   type StoredReport,
   type StoredRevision,
+  type StoredSheet,
+  sheetValue,
 } from './classroom-rows.ts';
 import type { Database } from './database.ts';
 import { readRows, readSetting } from './read-rows.ts';
@@ -51,6 +53,11 @@ export interface Classroom {
 
   saveDigest(digest: StoredDigest): Told<void>;
   digestsOf(assignment: string): Told<StoredDigest[]>;
+
+  /** Adds the sheet, or puts its new state in place. */
+  keepSheet(sheet: StoredSheet): Told<void>;
+  /** Printed for learners in this assignment, latest first. They go with the assignment and with the learner. */
+  sheetsOf(assignment: string): Told<StoredSheet[]>;
 
   keepCorrections(corrections: readonly Correction[]): Told<void>;
   /** In the order of their revisions. */
@@ -83,6 +90,9 @@ const LEARNER = 'learner';
 const CHAIN = 'chain';
 const DEVICE_KEY = 'device';
 
+const SHEET = 'sheet:';
+const sheetKey = (assignment: string, id = '') => `${SHEET}${assignment}/${id}`;
+
 type Tell = <T>(act: () => Promise<T>) => Told<T>;
 
 const isLater = (a: StoredAssignment, b: StoredAssignment) =>
@@ -108,7 +118,8 @@ export function classroomOf(db: Database, tell: Tell): Classroom {
       ),
     removeAssignment: (id) =>
       tell(() =>
-        db.transaction('rw', db.assignments, db.reports, db.digests, async () => {
+        db.transaction('rw', db.assignments, db.reports, db.digests, db.settings, async () => {
+          await db.settings.where('key').startsWith(sheetKey(id)).delete();
           await db.assignments.delete(id);
           await db.reports.where('assignment').equals(id).delete();
           await db.digests.where('assignment').equals(id).delete();
@@ -150,7 +161,9 @@ export function classroomOf(db: Database, tell: Tell): Classroom {
       }),
     removeLearner: (learner) =>
       tell(() =>
-        db.transaction('rw', db.reports, db.digests, async () => {
+        db.transaction('rw', db.reports, db.digests, db.settings, async () => {
+          for (const { key, value } of await db.settings.where('key').startsWith(SHEET).toArray())
+            if (readRows([value], sheetValue)[0]?.learner === learner) await db.settings.delete(key);
           await db.reports.where('learner').equals(learner).delete();
           await db.digests.where('learner').equals(learner).delete();
         }),
@@ -164,6 +177,19 @@ export function classroomOf(db: Database, tell: Tell): Classroom {
       tell(async () =>
         readRows(await db.digests.where('assignment').equals(assignment).toArray(), digestRow),
       ),
+
+    keepSheet: (sheet) =>
+      tell(async () => {
+        await db.settings.put({ key: sheetKey(sheet.assignment, sheet.id), value: sheetValue.parse(sheet) });
+      }),
+    sheetsOf: (assignment) =>
+      tell(async () => {
+        const rows = await db.settings.where('key').startsWith(sheetKey(assignment)).toArray();
+        return readRows(
+          rows.map(({ value }) => value),
+          sheetValue,
+        ).sort((a, b) => b.madeAt - a.madeAt || (a.id < b.id ? -1 : 1));
+      }),
 
     keepCorrections: (corrections) =>
       tell(() =>

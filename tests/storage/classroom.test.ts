@@ -5,7 +5,7 @@ import { joinReports } from '../../src/core/assign/merge-reports.ts';
 import { digestLog } from '../../src/core/group/digest.ts';
 import type { Result } from '../../src/core/result.ts';
 import { checkSeal, makeDeviceKey, publicKeyText, sealText } from '../../src/exchange/seal.ts';
-import type { StoredAssignment, StoredReport } from '../../src/storage/classroom-rows.ts';
+import type { StoredAssignment, StoredReport, StoredSheet } from '../../src/storage/classroom-rows.ts';
 import { Database } from '../../src/storage/database.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
 import type { StoreTrouble } from '../../src/storage/trouble.ts';
@@ -248,6 +248,28 @@ test('C10 codes read so far wait from one page to the next, until they are put a
   expect(await must(again.pendingChain())).toEqual(chain);
   await must(again.keepChain(null));
   expect(await must(again.pendingChain())).toBeUndefined();
+});
+
+test('C11 a printed sheet waits for its marks, and goes with its learner or its assignment', async () => {
+  const { classroom } = open();
+  const sheet = (id: string, changes: Partial<StoredSheet> = {}): StoredSheet => ({
+    id, assignment: 'a1', learner: 'ada', name: 'Ada', deck: 'demo', revision: 1,
+    items: [{ fact: 'range:1/elements', family: 'range-elements', seed: 3 }], madeAt: 5, markedAt: null, ...changes,
+  }); // biome-ignore format: one record
+  for (const one of [
+    sheet('s1'),
+    sheet('s2', { learner: 'bo', madeAt: 6 }),
+    sheet('s3', { assignment: 'a10' }),
+  ])
+    await must(classroom.keepSheet(one));
+  await must(classroom.keepSheet(sheet('s1', { markedAt: 9 })));
+  const listed = async (of: string) =>
+    (await must(classroom.sheetsOf(of))).map(({ id, markedAt }) => [id, markedAt]);
+  expect(await listed('a1')).toEqual([['s2', null], ['s1', 9]]); // biome-ignore format: pairs
+  await must(classroom.removeLearner('ada'));
+  expect([await listed('a1'), await listed('a10')]).toEqual([[['s2', null]], []]);
+  await must(classroom.removeAssignment('a1'));
+  expect(await listed('a1')).toEqual([]);
 });
 
 test('C8 a database of the first version is taken over with everything in it', async () => {
