@@ -2,7 +2,6 @@
  * The shaft line of a draft as far as it can be drawn, and a new seat put between two bodies of it. A face looks to
  * where the body lies that it touches, so a new seat needs no letters from anybody: its face A looks to the front.
  */
-import { LENGTH_UNITS, type Length } from '../unit/record.ts';
 import {
   type DeckFace,
   type DeckPart,
@@ -14,8 +13,8 @@ import {
   SIDES,
   type Side,
 } from '../unit/seats.ts';
+import { sizeFrom } from './amounts.ts';
 import { type DeckDraft, type Edit, freshId } from './draft.ts';
-import { figureFrom } from './finish.ts';
 import { unitToDraw } from './train.ts';
 
 type DraftSeat = NonNullable<DeckDraft['seats']>[number];
@@ -23,16 +22,9 @@ type DraftFace = NonNullable<DraftSeat['faces']>['A'];
 
 const said = (text: string | undefined): text is string => text !== undefined && text.trim() !== '';
 
-const lengthOf = (
-  typed: { value?: string | undefined; unit?: string | undefined } | undefined,
-): Length | null => {
-  const [value, unit] = [figureFrom(typed?.value ?? ''), LENGTH_UNITS.find((known) => known === typed?.unit)];
-  return unit && /^\d{1,6}(\.\d{1,6})?$/.test(value) && Number(value) > 0 ? { value, unit } : null;
-};
-
 function faceOf(typed: DraftFace): DeckFace {
   const at = PILOTS.find((known) => known === typed?.pilot?.at);
-  const diameter = lengthOf(typed?.pilot?.diameter);
+  const diameter = sizeFrom(typed?.pilot?.diameter);
   return {
     touches: typed?.touches ?? '',
     ...(said(typed?.mark) && { mark: typed.mark }),
@@ -47,9 +39,9 @@ function seatOf(typed: DraftSeat, index: number): DeckSeat | null {
   const side = (text: string | undefined): Side | undefined => SIDES.find((known) => known === text);
   const [race, lip, pressure] = [side(typed.race), side(typed.lip), side(typed.pressure)];
   const [inner, outer, thickness] = [
-    lengthOf(typed.size?.inner),
-    lengthOf(typed.size?.outer),
-    lengthOf(typed.size?.thickness),
+    sizeFrom(typed.size?.inner),
+    sizeFrom(typed.size?.outer),
+    sizeFrom(typed.size?.thickness),
   ];
   return {
     id: typed.id,
