@@ -8,7 +8,7 @@ import type { Services } from '../screens/services.ts';
 import type { PlanAnswer, PlanOrder } from './plan-worker.ts';
 
 /** Told of each part; null when no more will come. */
-export type Tell = (part: OutlookPart | null) => void;
+type Tell = (part: OutlookPart | null) => void;
 
 /** What is needed of a Worker. */
 export type PlanWorker = Pick<
@@ -16,7 +16,7 @@ export type PlanWorker = Pick<
   'postMessage' | 'terminate' | 'onmessage' | 'onerror' | 'onmessageerror'
 >;
 
-export type Planner = Pick<Services, 'planFor'>;
+type Planner = Pick<Services, 'planFor'>;
 
 interface Job {
   readonly course: string;
@@ -24,7 +24,7 @@ interface Job {
   readonly tell: Tell;
 }
 
-export function startPlanWorker(): PlanWorker {
+function startPlanWorker(): PlanWorker {
   return new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module', name: 'plan' });
 }
 

@@ -45,7 +45,7 @@ const NOTHING_YET: Outlook = {
   ended: false,
 };
 
-export interface OutlookOf {
+interface OutlookOf {
   readonly unit: Unit;
   /** Those that are practised. */
   readonly facts: readonly Fact[];
