@@ -138,16 +138,27 @@ describe('looked for', () => {
     expect(screen.getByRole('heading', { name: 'Elements' })).toHaveFocus();
   });
 
-  test('a step stands alone with the number it has in its sequence', async () => {
+  test('a step stands alone with its caution and the number it has in its sequence', async () => {
     const steps = ['Drain it.', 'Drop the pan.', 'Draw the filter.'].map((text, n) => ({
       id: `s${n}`,
       text,
     }));
-    await look({ ...LEAN, sequences: [{ id: 'strip', steps }] }, 'filter');
+    const cautions = [
+      { id: 'hot', hazard: 'hot-fluid', text: 'It is hot.', attachedTo: ['step:strip/s2'] },
+    ] as const;
+    await look({ ...LEAN, cautions, sequences: [{ id: 'strip', steps }] }, 'filter');
     const section = within(part('Work in steps'));
     expect(section.getByText('strip: 3 steps').closest('details')).toHaveAttribute('open');
     const items = section.getAllByRole('listitem') as HTMLLIElement[];
-    expect(items.map((item) => [item.value, item.textContent])).toEqual([[3, 'Draw the filter.']]);
+    expect(items.map((item) => [item.value, item.textContent])).toEqual([[3, 'It is hot.Draw the filter.']]);
+    expect(screen.getAllByText('It is hot.')).toHaveLength(1);
+  });
+
+  test('plates that are alike are one entry, told with their pack', async () => {
+    await look(LEAN, 'friction');
+    const entries = screen.getAllByRole('button', { name: /^Packs: friction/ });
+    expect(new Set(entries.map((entry) => entry.textContent)).size).toBe(entries.length);
+    expect(entries[0]).toHaveTextContent(/, .* pack$/);
   });
 
   test('what nobody is called leaves the page empty and says so; cleared, all is back', async () => {
@@ -168,6 +179,38 @@ test('another pack, with its clearance', async () => {
   await user.selectOptions(section.getByLabelText('Pack'), 'low brake pack');
   expect(section.getByRole('img', { name: /low brake pack/ })).toBeInTheDocument();
   expect(section.queryByText(/^Room /)).toBeNull();
+});
+
+test('fluid, torques, weights and codes, as they were written', () => {
+  const solenoid = LEAN.solenoids![0]!;
+  const deck: Deck = {
+    ...LEAN,
+    sources: [{ id: 'maker', title: 'Maker’s sheet' }],
+    fluids: [
+      {
+        id: 'atf',
+        name: 'fluid',
+        type: 'as on the label',
+        dryFill: { value: '9.40', unit: 'L' },
+        levelAt: { low: { value: '-5', unit: '°C' }, high: { value: '45', unit: '°C' } },
+        source: 'maker',
+      },
+    ],
+    torques: [{ id: 'pan', name: 'pan bolts', torque: { value: '11', unit: 'N·m' }, count: 14 }],
+    weights: [{ id: 'unit', mass: { value: '168', unit: 'lb' } }],
+    codes: [{ id: 'P0753', kind: 'electrical', watches: [`solenoid:${solenoid.id}`], meaning: 'Open.' }],
+  };
+  open(deck);
+  const lines = (name: string) =>
+    within(part(name))
+      .getAllByRole('row')
+      .map((row) => row.textContent);
+  expect(lines('Fluid, torques, weights')).toEqual([
+    'fluidas on the label; 9.40 L after a rebuild, converter and cooler empty; level checked between −5 °C and 45 °Cfrom Maker’s sheet',
+    'pan bolts11 N·m, 14 bolts or nuts',
+    'unit168 lb',
+  ]);
+  expect(lines('Trouble codes')).toEqual([`P0753Open. It watches ${solenoid.name} ${solenoid.id}.`]);
 });
 
 test('a range put into the train shows its speeds as well', async () => {

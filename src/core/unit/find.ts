@@ -57,6 +57,7 @@ export function calledIn(deck: Deck): Called[] {
     ...all('seat', deck.seats),
     ...all('element', deck.train.elements),
     ...all('solenoid', deck.solenoids),
+    ...all('interlock', deck.interlocks),
     ...all('stack', deck.stacks),
     ...all('fit', deck.fits),
     ...all('part', deck.shaftLine),

@@ -64,6 +64,21 @@ export function Solenoids({ unit, say }: Props) {
   );
 }
 
+export function Interlocks({ unit, say }: Props) {
+  const entries = (unit.deck.interlocks ?? []).map((interlock) => ({
+    ref: `interlock:${interlock.id}` as const,
+    head: say(thing('interlock', interlock.id)),
+    text: say(
+      phrase('unit.interlock', {
+        applied: interlock.whenApplied.map((id) => thing('element', id)),
+        blocked: interlock.blocks.map((id) => thing('element', id)),
+      }),
+    ),
+    of: interlock,
+  }));
+  return <Listing entries={entries} unit={unit} say={say} />;
+}
+
 export function LeverPositions({ unit, say }: Props) {
   const entries = (unit.deck.lever?.positions ?? []).map((position) => ({
     ref: `position:${position.id}` as const,

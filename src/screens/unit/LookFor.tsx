@@ -1,37 +1,26 @@
 /** The search box: what answers to it is listed with the part of the page it stands on. Enter jumps to the first. */
-import { type Phrase, say as phrase, type ThingKind, thing } from '../../core/questions/phrase.ts';
+import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Found } from '../../core/unit/find.ts';
-import type { RefKind } from '../../core/unit/refs.ts';
 import type { Say } from '../../words/words.ts';
-import { kindOf, partOf } from './found.ts';
+import { calledAs } from './called.ts';
+import { partOf } from './found.ts';
 
 /** More would not be read on a phone; the page below has them all. */
 const LISTED = 8;
 
-/** Kinds whose name is the shop's name of a thing; the others are called as the deck says. */
-const NAMED: Readonly<Partial<Record<RefKind, ThingKind>>> = {
-  seat: 'seat',
-  element: 'element',
-  solenoid: 'solenoid',
-  winding: 'solenoid',
-  stack: 'stack',
-  fit: 'fit',
-  part: 'part',
-  gearset: 'gearset',
-  range: 'range',
-  neutral: 'range',
-  position: 'position',
-  sensor: 'sensor',
-  pickup: 'sensor',
-  thermistor: 'thermistor',
-  connector: 'connector',
-  supply: 'supply',
-  sequence: 'sequence',
-};
-
-function calledAs({ ref, id, name }: Found): Phrase {
-  const kind = NAMED[kindOf(ref)];
-  return kind ? thing(kind, id) : phrase('text', { text: name });
+/** A code is told by its number as well as by its meaning, a plate with its pack. */
+function hitText(found: Found, say: Say): string {
+  const { ref, id, name, alias } = found;
+  const [kind, rest] = ref.split(':');
+  const own = kind === 'code' ? `${id}: ${name}` : name;
+  const what = say(calledAs(ref, own));
+  return say(
+    phrase('unit.hit', {
+      part: phrase(`unit.${partOf(ref)}`),
+      what: kind === 'plate' ? `${what}, ${say(thing('stack', rest!.split('/')[0]!))}` : what,
+      alias: alias ?? 'none',
+    }),
+  );
 }
 
 interface Props {
@@ -44,6 +33,12 @@ interface Props {
 }
 
 export function LookFor({ text, onText, found, onPick, say }: Props) {
+  // Plates that nobody can tell apart are one entry.
+  const hits = new Map<string, Found>();
+  for (const each of found ?? []) {
+    const told = hitText(each, say);
+    if (!hits.has(told)) hits.set(told, each);
+  }
   return (
     <form
       className="unit-part"
@@ -67,18 +62,12 @@ export function LookFor({ text, onText, found, onPick, say }: Props) {
       <p className="aside" aria-live="polite">
         {found && say(phrase('unit.found', { count: found.length }))}
       </p>
-      {found && found.length > 0 && (
+      {hits.size > 0 && (
         <ul className="contents">
-          {found.slice(0, LISTED).map((each) => (
-            <li key={each.ref}>
+          {[...hits].slice(0, LISTED).map(([told, each]) => (
+            <li key={told}>
               <button type="button" className="button plain" onClick={() => onPick(each)}>
-                {say(
-                  phrase('unit.hit', {
-                    part: phrase(`unit.${partOf(each.ref)}`),
-                    what: calledAs(each),
-                    alias: each.alias ?? 'none',
-                  }),
-                )}
+                {told}
               </button>
             </li>
           ))}

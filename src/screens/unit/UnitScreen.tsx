@@ -10,11 +10,12 @@ import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import { Sheet, titleBlockOf } from '../../ui/Sheet.tsx';
 import type { Say } from '../../words/words.ts';
 import { Contents, jumpTo, placeOf } from './Contents.tsx';
-import { Elements, LeverPositions, Sensors, Solenoids } from './ControlSections.tsx';
+import { Elements, Interlocks, LeverPositions, Sensors, Solenoids } from './ControlSections.tsx';
 import { FitsSection } from './FitsSection.tsx';
 import { kindOf, NarrowedProvider, narrowedTo, partOf } from './found.ts';
 import { LookFor } from './LookFor.tsx';
 import { SequencesSection } from './SequencesSection.tsx';
+import { Codes, ServiceSection } from './ServiceSections.tsx';
 import { ShaftLineSection } from './ShaftLineSection.tsx';
 import { StackSection } from './StackSection.tsx';
 import { WiresSection } from './WiresSection.tsx';
@@ -112,6 +113,7 @@ export function UnitScreen({ unit, say }: Props) {
     ['train', <TrainSection key="train" {...given} shown={range} onShow={setRange} />],
     ['elements', <Elements key="elements" {...given} />],
     ['solenoids', deck.solenoids && <Solenoids key="solenoids" {...given} />],
+    ['interlocks', deck.interlocks && <Interlocks key="interlocks" {...given} />],
     [
       'shaft-line',
       deck.shaftLine && <ShaftLineSection key="shaft-line" {...given} shown={seat} onShow={setSeat} />,
@@ -122,9 +124,15 @@ export function UnitScreen({ unit, say }: Props) {
     ['sequences', deck.sequences && <SequencesSection key="sequences" {...given} />],
     ['lever', deck.lever && <LeverPositions key="lever" {...given} />],
     ['sensors', deck.sensors && <Sensors key="sensors" {...given} />],
+    ['service', (deck.fluids ?? deck.torques ?? deck.weights) && <ServiceSection key="service" {...given} />],
+    ['codes', deck.codes && <Codes key="codes" {...given} />],
     ['cautions', deck.cautions && <Cautions key="cautions" {...given} />],
     ['sources', deck.sources && <Sources key="sources" unit={unit} />],
   ];
+  // A step has its cautions with it.
+  const hanging = deck.cautions?.filter(({ attachedTo }) =>
+    attachedTo.some((ref) => !ref.startsWith('step:') && shows(ref as Ref)),
+  );
   const places = found && new Set(found.map(({ ref }) => partOf(ref)));
   const held = parts.filter(([part, content]) => content && (places?.has(part) ?? true));
   return (
@@ -138,8 +146,7 @@ export function UnitScreen({ unit, say }: Props) {
       titleBlock={titleBlockOf(unit, say)}
     >
       <LookFor text={text} onText={look} found={found} onPick={pick} say={say} />
-      {isSearching &&
-        told(deck.cautions?.filter(({ attachedTo }) => attachedTo.some((ref) => shows(ref as Ref))))}
+      {isSearching && told(hanging)}
       {!isSearching && <Contents parts={held.map(([part]) => part)} say={say} />}
       <NarrowedProvider value={narrowed}>
         {held.map(([part, content]) => (

@@ -24,6 +24,11 @@ const PART_OF: Readonly<Partial<Record<RefKind, string>>> = {
   supply: 'wires',
   sequence: 'sequences',
   step: 'sequences',
+  interlock: 'interlocks',
+  fluid: 'service',
+  torque: 'service',
+  weight: 'service',
+  code: 'codes',
 };
 
 export const kindOf = (ref: Ref): RefKind => ref.split(':')[0] as RefKind;
