@@ -37,6 +37,9 @@ const AssignScreen = lazy(async () => ({
 const GroupScreen = lazy(async () => ({
   default: (await import('../screens/group/GroupScreen.tsx')).GroupScreen,
 }));
+const PrintScreen = lazy(async () => ({
+  default: (await import('../screens/print/PrintScreen.tsx')).PrintScreen,
+}));
 const ReportScreen = lazy(async () => ({
   default: (await import('../screens/report/ReportScreen.tsx')).ReportScreen,
 }));
@@ -193,6 +196,9 @@ function Screens() {
           {value && <AssignScreen unit={value.unit} say={services.sayFor(value.unit)} />}
         </Route>
         <Route path="/group/:id?">{({ id }) => <GroupScreen wanted={id} />}</Route>
+        <Route path="/print">
+          {value && <PrintScreen unit={value.unit} say={services.sayFor(value.unit)} />}
+        </Route>
         <Route path="/report">
           {value && <ReportScreen unit={value.unit} say={services.sayFor(value.unit)} onChange={reload} />}
         </Route>

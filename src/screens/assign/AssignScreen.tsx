@@ -104,6 +104,7 @@ export function AssignScreen({ unit, say }: Props) {
     setTold(compared ? phrase('assign.corrected', { facts: correction?.facts.length ?? 0 }) : null);
     setHanding({ text, group: assignment.group, issue: assignment.issue });
     setChanging(null);
+    window.scrollTo?.(0, 0);
     again();
   };
   const remove = async (id: string) => {
@@ -123,6 +124,11 @@ export function AssignScreen({ unit, say }: Props) {
       }
       titleBlock={titleBlockOf(unit, say)}
     >
+      <nav aria-label={say(phrase('today.more'))}>
+        <Link href="/print" className="button plain">
+          {say(phrase('print.link'))}
+        </Link>
+      </nav>
       {trouble && <TroubleNote trouble={trouble} say={say} />}
       {loaded && !loaded.ok && <TroubleNote trouble={loaded.error} say={say} />}
       {told && (
