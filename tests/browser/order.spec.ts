@@ -66,8 +66,11 @@ test.describe('with a mouse', () => {
     await dragTo(page, key(page, a!), placesOn(page).nth(0));
     await expect.poll(() => placed(page), 'a taken place makes room').toEqual([a, b]);
     await expect(page.locator('[aria-live=assertive]')).toHaveText(`${a}: now in place 1.`);
-    await key(page, c!).click();
-    await expect.poll(() => placed(page), 'a tap still takes the next').toEqual([a, b, c]);
+    // The click that ends a drag is swallowed for a moment; a busy machine makes that moment long.
+    await expect(async () => {
+      if ((await placed(page)).length < 3) await key(page, c!).click({ timeout: 1000 });
+      expect(await placed(page), 'a tap still takes the next').toEqual([a, b, c]);
+    }).toPass();
     await dragTo(page, placesOn(page).nth(0), placesOn(page).nth(2));
     await expect.poll(() => placed(page), 'moved down').toEqual([b, c, a]);
     await dragTo(page, placesOn(page).nth(2), placesOn(page).nth(0));
