@@ -10,8 +10,7 @@ import type { SectionProps } from './desk.ts';
 import { IdField } from './fields.tsx';
 import { PasteBox } from './PasteBox.tsx';
 import { Vouch } from './Provenance.tsx';
-import { Records } from './Records.tsx';
-import { headOf } from './TrainSection.tsx';
+import { headOf, Records } from './Records.tsx';
 
 export function ChartSection({ desk }: SectionProps) {
   const { draft, settled, say, edit } = desk;

@@ -11,11 +11,20 @@ import { makeSay } from '../../words/words.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
+import { CautionSection } from './CautionSection.tsx';
 import { ChartSection } from './ChartSection.tsx';
 import type { Desk } from './desk.ts';
 import { Findings } from './Findings.tsx';
+import { FitSection } from './FitSection.tsx';
+import { LeverSection } from './LeverSection.tsx';
+import { NameSection } from './NameSection.tsx';
 import { PublishSection } from './PublishSection.tsx';
+import { RestSection } from './RestSection.tsx';
+import { RevisionSection } from './RevisionSection.tsx';
+import { SeatSection } from './SeatSection.tsx';
+import { SequenceSection } from './SequenceSection.tsx';
 import { SolenoidSection } from './SolenoidSection.tsx';
+import { StackSection } from './StackSection.tsx';
 import { SECTION_IDS, type SectionId } from './sections.ts';
 import { TrainSection } from './TrainSection.tsx';
 import { UnitSection } from './UnitSection.tsx';
@@ -97,6 +106,15 @@ function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
     chart: () => <ChartSection desk={desk} />,
     train: () => <TrainSection desk={desk} />,
     solenoids: () => <SolenoidSection desk={desk} />,
+    lever: () => <LeverSection desk={desk} />,
+    seats: () => <SeatSection desk={desk} />,
+    stacks: () => <StackSection desk={desk} />,
+    fits: () => <FitSection desk={desk} />,
+    sequences: () => <SequenceSection desk={desk} />,
+    names: () => <NameSection desk={desk} />,
+    cautions: () => <CautionSection desk={desk} />,
+    rest: () => <RestSection desk={desk} />,
+    revisions: () => <RevisionSection desk={desk} />,
     publish: () => <PublishSection desk={desk} onChange={onChange} />,
   };
   return (

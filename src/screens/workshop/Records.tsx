@@ -68,3 +68,14 @@ export function Records({ desk, at, kind, ordered = false, head, children }: Pro
     );
   });
 }
+
+/** What a record is called in its heading: its id and name, or its number. */
+export const headOf = (desk: Desk, at: Place, index: number, key: string) => {
+  const id = valueAt(desk.draft, [...at, index, 'id']);
+  const name = valueAt(desk.draft, [...at, index, 'name']);
+  return phrase(key, {
+    id: typeof id === 'string' && id !== '' ? id : String(index + 1),
+    name: typeof name === 'string' ? name : '',
+    named: typeof name === 'string' && name !== '' ? 'yes' : 'no',
+  });
+};

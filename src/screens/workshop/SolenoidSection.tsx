@@ -5,8 +5,7 @@ import { freshId, type Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { ActField, ChoiceField, IdField, PickField, SeveralField, TextField } from './fields.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { Records } from './Records.tsx';
-import { headOf } from './TrainSection.tsx';
+import { headOf, Records } from './Records.tsx';
 
 const SOLENOIDS: Place = ['solenoids'];
 

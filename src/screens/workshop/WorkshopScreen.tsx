@@ -3,6 +3,7 @@ import { type ChangeEvent, useState } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
 import { sentenceOf } from '../../content/finding.ts';
 import { readJson } from '../../content/json.ts';
+import { openDraft } from '../../content/open-draft.ts';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import { type DeckDraft, emptyDraft } from '../../core/workshop/draft.ts';
 import { INPUT, OUTPUT } from '../../core/workshop/train.ts';
@@ -22,11 +23,7 @@ interface Props {
 
 const newDeck = (): DeckDraft => ({ ...emptyDraft(), train: { input: INPUT, output: OUTPUT } });
 
-function draftOf(value: unknown): DeckDraft | null {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) return null;
-  const { $schema: _, ...deck } = value as Record<string, unknown>;
-  return deck.detentDeck === 1 ? (deck as DeckDraft) : null;
-}
+const draftIn = ({ text }: StoredDeck): DeckDraft => openDraft(JSON.parse(text))?.draft ?? emptyDraft();
 
 const titleOf = ({ text }: StoredDeck) => (JSON.parse(text) as { title: string }).title;
 
@@ -53,7 +50,7 @@ function DraftList() {
   };
   /** Another unit, with an id and a history of its own. */
   const copy = (stored: StoredDeck) => {
-    const { id: _, title, unit, ...deck } = draftOf(JSON.parse(stored.text)) ?? emptyDraft();
+    const { id: _, title, unit, ...deck } = draftIn(stored);
     const named = say(phrase('workshop.copy-of', { title: title ?? unit ?? '' }));
     void begin({ ...deck, unit: named, title: named, revision: 1 });
   };
@@ -64,9 +61,9 @@ function DraftList() {
     const json = readJson(await file.text());
     input.value = '';
     if (!json.ok) return setRefused(sentenceOf(json.error));
-    const draft = draftOf(json.value.value);
-    if (!draft) return setRefused(phrase('workshop.no-deck'));
-    await begin(draft);
+    const opened = openDraft(json.value.value);
+    if (!opened) return setRefused(phrase('workshop.no-deck'));
+    await begin(opened.draft);
   };
   const remove = async (id: string) => {
     const removed = await store.workshop.remove(id);
@@ -143,11 +140,7 @@ function DraftList() {
             <section key={stored.id} className="frame">
               <h3>{titleOf(stored)}</h3>
               <div className="row-of-buttons">
-                <button
-                  type="button"
-                  className="button"
-                  onClick={() => void begin(draftOf(JSON.parse(stored.text)) ?? emptyDraft())}
-                >
+                <button type="button" className="button" onClick={() => void begin(draftIn(stored))}>
                   {say(phrase('workshop.change', { title: titleOf(stored) }))}
                 </button>
                 <button type="button" className="button plain" onClick={() => copy(stored)}>

@@ -1,0 +1,67 @@
+/** Checks that are possible only for a part of the work. */
+import { say as phrase } from '../../core/questions/phrase.ts';
+import { freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
+import type { Desk } from './desk.ts';
+import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
+import { Provenance } from './Provenance.tsx';
+import { Records } from './Records.tsx';
+
+export function Checks({ desk, at, steps }: { desk: Desk; at: Place; steps: readonly Option[] }) {
+  const { draft, say, edit } = desk;
+  const list = [...at, 'checks'];
+  const fits = (draft.fits ?? []).flatMap(({ id, name }) => (id ? [{ value: id, label: name ?? id }] : []));
+  const taken = ((valueAt(draft, list) ?? []) as readonly { id?: string }[]).map(({ id }) => id);
+  return (
+    <details>
+      <summary>{say(phrase('workshop.checks'))}</summary>
+      <p className="aside">{say(phrase('workshop.checks-hint'))}</p>
+      <Records desk={desk} at={list} head={(index) => phrase('workshop.check-no', { number: index + 1 })}>
+        {(check) => (
+          <>
+            <div className="fields">
+              <TextField desk={desk} at={[...check, 'text']} label={phrase('workshop.check-text')} />
+              <PickField
+                desk={desk}
+                at={[...check, 'during']}
+                label={phrase('workshop.during')}
+                options={['strip', 'assembly'].map((value) => ({
+                  value,
+                  label: say(phrase(`workshop.during.${value}`)),
+                }))}
+              />
+              <PickField
+                desk={desk}
+                at={[...check, 'fit']}
+                label={phrase('workshop.check-fit')}
+                options={fits}
+                none={phrase('workshop.not-said')}
+              />
+            </div>
+            <SeveralField
+              desk={desk}
+              at={[...check, 'needs']}
+              label={phrase('workshop.needs')}
+              options={steps}
+            />
+            <SeveralField
+              desk={desk}
+              at={[...check, 'closedBy']}
+              label={phrase('workshop.closed-by')}
+              options={steps}
+            />
+            <Provenance desk={desk} at={check} />
+          </>
+        )}
+      </Records>
+      <button
+        type="button"
+        className="button plain"
+        onClick={() =>
+          edit({ kind: 'insert', at: list, value: { id: freshId('check-', taken), needs: [], closedBy: [] } })
+        }
+      >
+        {say(phrase('workshop.add-check'))}
+      </button>
+    </details>
+  );
+}
