@@ -73,7 +73,7 @@ const SHEET = [
 
 const section = (page: Page, name: string) =>
   page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name });
-const frame = (page: Page, name: string) => page.getByRole('region', { name });
+const frame = (page: Page, name: string) => page.getByRole('group', { name });
 
 /** Chart, sets and elements by what they are and join, whatever their shafts are called. */
 function essence(deck: Deck) {

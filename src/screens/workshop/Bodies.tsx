@@ -40,6 +40,7 @@ export function Bodies({ desk }: SectionProps) {
       <details>
         <summary>{say(phrase('workshop.bodies-here', { count: draft.shaftLine?.length ?? 0 }))}</summary>
         <Records
+          folds
           desk={desk}
           at={LINE}
           kind="part"

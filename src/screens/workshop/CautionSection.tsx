@@ -48,9 +48,12 @@ export function CautionSection({ desk }: SectionProps) {
     <>
       <p className="aside">{say(phrase('workshop.cautions-hint'))}</p>
       <Records
+        folds
         desk={desk}
         at={CAUTIONS}
-        head={(index) => phrase('workshop.caution-no', { number: index + 1 })}
+        head={(index) =>
+          phrase('workshop.caution-no', { number: index + 1, text: draft.cautions?.[index]?.text ?? '' })
+        }
       >
         {(at) => (
           <>

@@ -250,7 +250,13 @@ export function FitSection({ desk }: SectionProps) {
           edit({ kind: 'set', at: FITS, value: [...others, ...fits] });
         }}
       />
-      <Records desk={desk} at={FITS} kind="fit" head={(index) => headOf(desk, FITS, index, 'workshop.fit')}>
+      <Records
+        folds
+        desk={desk}
+        at={FITS}
+        kind="fit"
+        head={(index) => headOf(desk, FITS, index, 'workshop.fit')}
+      >
         {(at) => <FitFields desk={desk} at={at} />}
       </Records>
       <button

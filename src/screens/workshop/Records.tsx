@@ -1,9 +1,10 @@
 /** A list of records, each in its frame, with the keys that move it, take it away and add another. */
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import { applyEdit, type Place, valueAt } from '../../core/workshop/draft.ts';
 import { dropMentions, type MentionedKind } from '../../core/workshop/mentions.ts';
 import type { Desk } from './desk.ts';
+import { Fold } from './Fold.tsx';
 
 interface Props {
   readonly desk: Desk;
@@ -12,6 +13,8 @@ interface Props {
   readonly kind?: MentionedKind;
   /** The order says something: records can be moved. */
   readonly ordered?: boolean;
+  /** Each folds away by its heading. */
+  readonly folds?: boolean;
   readonly head: (index: number) => Phrase;
   readonly children: (at: Place, index: number) => ReactNode;
 }
@@ -21,50 +24,53 @@ export const countAt = ({ draft }: Desk, at: Place): number => {
   return Array.isArray(list) ? list.length : 0;
 };
 
-export function Records({ desk, at, kind, ordered = false, head, children }: Props) {
+export function Records({ desk, at, kind, ordered = false, folds = false, head, children }: Props) {
   const count = countAt(desk, at);
+  // What was there when the list was opened is folded away; what is added since stands open.
+  const before = useRef(count);
   const { say } = desk;
   const remove = (index: number) => {
     const id = valueAt(desk.draft, [...at, index, 'id']);
     const left = applyEdit(desk.draft, { kind: 'remove', at: [...at, index] });
     desk.replace(kind && typeof id === 'string' ? dropMentions(left, kind, id) : left);
+    before.current = Math.min(before.current, count - 1);
   };
+  const key = (title: string, words: string, act: () => void) => (
+    <button type="button" className="button plain small" onClick={act}>
+      {say(phrase(words))}
+      <span className="unseen"> {title}</span>
+    </button>
+  );
+  const move = (from: number, to: number) => desk.edit({ kind: 'move', at, from, to });
   return Array.from({ length: count }, (_, index) => {
     const title = say(head(index));
+    const keys = (
+      <div className="record-keys">
+        {ordered && index > 0 && key(title, 'workshop.up', () => move(index, index - 1))}
+        {ordered && index < count - 1 && key(title, 'workshop.down', () => move(index, index + 1))}
+        {key(title, 'workshop.remove', () => remove(index))}
+      </div>
+    );
     return (
       // biome-ignore lint/suspicious/noArrayIndexKey: ids change while they are typed; the position is what stays
-      <section key={index} className="frame record" aria-label={title}>
-        <div className="record-top">
-          <h3>{title}</h3>
-          <div className="record-keys">
-            {ordered && index > 0 && (
-              <button
-                type="button"
-                className="button plain small"
-                onClick={() => desk.edit({ kind: 'move', at, from: index, to: index - 1 })}
-              >
-                {say(phrase('workshop.up'))}
-                <span className="unseen"> {title}</span>
-              </button>
-            )}
-            {ordered && index < count - 1 && (
-              <button
-                type="button"
-                className="button plain small"
-                onClick={() => desk.edit({ kind: 'move', at, from: index, to: index + 1 })}
-              >
-                {say(phrase('workshop.down'))}
-                <span className="unseen"> {title}</span>
-              </button>
-            )}
-            <button type="button" className="button plain small" onClick={() => remove(index)}>
-              {say(phrase('workshop.remove'))}
-              <span className="unseen"> {title}</span>
-            </button>
-          </div>
-        </div>
-        {children([...at, index], index)}
-      </section>
+      <fieldset key={index} className={folds ? 'frame record folds' : 'frame record'} aria-label={title}>
+        {folds ? (
+          <Fold summary={title} starts={index >= before.current || count === 1 ? 'open' : 'closed'}>
+            <div className="record-body">
+              {keys}
+              {children([...at, index], index)}
+            </div>
+          </Fold>
+        ) : (
+          <>
+            <div className="record-top">
+              <h3>{title}</h3>
+              {keys}
+            </div>
+            {children([...at, index], index)}
+          </>
+        )}
+      </fieldset>
     );
   });
 }

@@ -196,6 +196,7 @@ export function SeatSection({ desk }: SectionProps) {
       <h3>{say(phrase('workshop.new-seat'))}</h3>
       <NewSeat desk={desk} />
       <Records
+        folds
         desk={desk}
         at={SEATS}
         kind="seat"

@@ -53,6 +53,7 @@ function SequenceFields({ desk, at }: { desk: Desk; at: Place }) {
       />
       <Fold summary={say(phrase('workshop.steps', { count: steps.length }))}>
         <Records
+          folds
           desk={desk}
           at={place}
           ordered
@@ -92,6 +93,7 @@ export function SequenceSection({ desk }: SectionProps) {
   return (
     <>
       <Records
+        folds
         desk={desk}
         at={SEQUENCES}
         head={(index) => headOf(desk, SEQUENCES, index, 'workshop.sequence')}

@@ -230,6 +230,7 @@ export function StackSection({ desk }: SectionProps) {
         }}
       />
       <Records
+        folds
         desk={desk}
         at={STACKS}
         kind="stack"

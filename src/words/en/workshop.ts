@@ -430,7 +430,7 @@ const NAMES = {
   'workshop.add-alias': 'Add other names',
   'workshop.cautions-hint':
     'Say what to do, as you would across the bench, and attach it to what a learner has in hand then: a solenoid, a lever position, a step. That the maker’s information comes first is added everywhere.',
-  'workshop.caution-no': 'Caution {number}',
+  'workshop.caution-no': '{number}. {text}',
   'workshop.hazard': 'Danger',
   'workshop.hazard.roll-away': 'vehicle rolls',
   'workshop.hazard.moving-test': 'it moves in a test',
