@@ -22,6 +22,8 @@ export function Scroller({ label, children }: Props) {
     element.addEventListener('scroll', look, { passive: true });
     const observer = typeof ResizeObserver === 'undefined' ? undefined : new ResizeObserver(look);
     observer?.observe(element);
+    // What is inside may grow by itself: a typeface that arrives late, another drawing.
+    for (const child of element.children) observer?.observe(child);
     return () => {
       element.removeEventListener('scroll', look);
       observer?.disconnect();
