@@ -40,6 +40,12 @@ const GroupScreen = lazy(async () => ({
 const PrintScreen = lazy(async () => ({
   default: (await import('../screens/print/PrintScreen.tsx')).PrintScreen,
 }));
+const MakeUpScreen = lazy(async () => ({
+  default: (await import('../screens/print/MakeUpScreen.tsx')).MakeUpScreen,
+}));
+const MarksScreen = lazy(async () => ({
+  default: (await import('../screens/print/MarksScreen.tsx')).MarksScreen,
+}));
 const ReportScreen = lazy(async () => ({
   default: (await import('../screens/report/ReportScreen.tsx')).ReportScreen,
 }));
@@ -199,6 +205,8 @@ function Screens() {
         <Route path="/print">
           {value && <PrintScreen unit={value.unit} say={services.sayFor(value.unit)} />}
         </Route>
+        <Route path="/print/make-up/:assignment/:learner">{(place) => <MakeUpScreen {...place} />}</Route>
+        <Route path="/marks/:assignment/:sheet">{(place) => <MarksScreen {...place} />}</Route>
         <Route path="/report">
           {value && <ReportScreen unit={value.unit} say={services.sayFor(value.unit)} onChange={reload} />}
         </Route>

@@ -12,6 +12,7 @@ import { Receive } from '../handing/Receive.tsx';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
+import { NotHeardFrom, SheetList } from './Absent.tsx';
 import { CollectedNote } from './CollectedNote.tsx';
 import { type Collected, collectReport } from './collect.ts';
 import { BeforeAfter, BenchGroups, FlagList, MixedUp, NobodyHolds } from './GroupSections.tsx';
@@ -20,7 +21,8 @@ import { type OpenedGroup, openGroups } from './open-group.ts';
 import { People } from './People.tsx';
 import { QualitySection } from './QualitySection.tsx';
 
-function Figures({ group: { board, assignment, roster }, say }: { group: OpenedGroup; say: Say }) {
+function Figures({ group, say }: { group: OpenedGroup; say: Say }) {
+  const { board, assignment, roster } = group;
   const { now } = useServices();
   const days = daysToClass(assignment.classAt, now());
   const expected = board.people.length + board.notHeardFrom.length;
@@ -48,9 +50,7 @@ function Figures({ group: { board, assignment, roster }, say }: { group: OpenedG
           </div>
         ))}
       </dl>
-      {board.notHeardFrom.length > 0 && (
-        <p>{say(phrase('group.not-heard', { names: board.notHeardFrom }))}</p>
-      )}
+      <NotHeardFrom group={group} say={say} />
       {roster.length === 0 && <p className="aside">{say(phrase('group.no-roster'))}</p>}
     </section>
   );
@@ -148,6 +148,12 @@ export function GroupScreen({ wanted }: { wanted: string | undefined }) {
             {content}
           </section>
         ))}
+      {group && (
+        <section className="unit-part">
+          <h2>{say(phrase('group.part.sheets'))}</h2>
+          <SheetList group={group} say={say} />
+        </section>
+      )}
       {group && <p className="aside">{say(phrase('proof.limits'))}</p>}
     </Sheet>
   );

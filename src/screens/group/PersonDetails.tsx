@@ -1,5 +1,6 @@
 /** One learner: what the answers show, what gets mixed up, the devices behind the reports, and the make-up drill. */
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { whomToTell } from '../../core/assign/merge-reports.ts';
 import type { Person } from '../../core/group/board.ts';
 import { dateOfDay } from '../../core/memory/day.ts';
@@ -12,6 +13,7 @@ import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
 import type { OpenedGroup } from './open-group.ts';
+import { makeUpAddress } from './sheets.ts';
 import { confusionPhrase, percent } from './told.ts';
 
 interface Props {
@@ -138,7 +140,14 @@ export function PersonDetails({ person, group, say, onChange }: Props) {
           </li>
         )}
       </ul>
-      {makeUp && <p>{say(phrase(`group.make-up.${makeUp.reason}`))}</p>}
+      {makeUp && (
+        <>
+          <p>{say(phrase(`group.make-up.${makeUp.reason}`))}</p>
+          <Link href={makeUpAddress(group.assignment.id, person.learner)} className="button">
+            {say(phrase('group.make-up-sheet', { count: makeUp.facts.length }))}
+          </Link>
+        </>
+      )}
       {slipUps.length + confusions.length > 0 && (
         <>
           <h3>{say(phrase('group.mixed-up'))}</h3>

@@ -279,4 +279,30 @@ export const CLASSROOM = {
   'print.fill': 'Fill each line with one of these: {marks}.',
   'print.place': 'Number of the place on the drawing:',
   'print.other-orders': 'Other orders that keep what must come first are right as well.',
+
+  'print.make-up-note':
+    '{count, plural, one {One question} other {# questions}}: missed facts with a caution first, then other missed ones, then what was never asked. The sheet has the number {sheet}; by it the marks are typed in later.',
+  'print.keep': 'Keep this sheet, to print it',
+  'print.kept': 'Kept. Its marks can be typed in on the board, under “Sheets on paper”.',
+  'print.no-make-up':
+    'Nothing to make up: this person needs no make-up drill, or none of its facts can be asked.',
+  'marks.title': 'Marks of a sheet',
+  'marks.note':
+    'Sheet {sheet} of {name}. Choose what was written; what was left out stays open. It joins the answers of {name} as a report sealed by this device.',
+  'marks.open': 'left open',
+  'marks.right': 'right: {answer}{more, select, yes { (or another order that holds)} other {}}',
+  'marks.wrong': 'not right: {answer}',
+  'marks.other': 'not right: another answer',
+  'marks.keep': '{count, plural, =0 {Keep (mark something first)} one {Keep one mark} other {Keep # marks}}',
+  'marks.done': 'The marks of this sheet were typed in already.',
+  'marks.none':
+    'This sheet is not on this device, or the deck has changed since it was printed, so its questions cannot be made again.',
+  'group.sheet-waits': 'Type in the marks of sheet {sheet}, printed {on}',
+  'group.sheet-marked': 'Sheet {sheet}: marks typed in {on}',
+  'group.absent': 'Make-up sheets on paper for them',
+  'group.absent-note':
+    'The marks are typed in afterwards. If a report from the phone comes later, the two stand on the board as two people.',
+  'group.absent-sheet': 'A sheet for {name}',
+  'group.no-sheets': 'No make-up sheet was printed yet.',
+  'group.part.sheets': 'Sheets on paper',
 } as const;
