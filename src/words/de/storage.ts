@@ -1,0 +1,13 @@
+/** What went wrong with storage, in German: what is safe first, then what to do. */
+export const STORAGE = {
+  'storage.full':
+    'Alles bisher Gespeicherte ist sicher, aber dieses Gerät hat keinen Platz für mehr. Schaffe Platz und drücke dann noch einmal auf Prüfen.',
+  'storage.blocked':
+    'Deine Antworten sind sicher. Detent ist noch in einem anderen Tab offen, der sie festhält: schließe diesen Tab und versuche es dann noch einmal.',
+  'storage.newer':
+    'Deine Antworten sind sicher und unverändert. Ein neueres Detent hat sie übernommen, vielleicht in einem anderen Tab: lade diese Seite neu.',
+  'storage.unavailable':
+    'Dieser Browser gibt Detent gerade keinen Ort zum Speichern. Ein privates Fenster kann der Grund sein: öffne Detent in einem normalen Fenster oder lade neu.',
+  'storage.unreadable':
+    '{count, plural, one {Eine gespeicherte Antwort} other {# gespeicherte Antworten}} {count, plural, one {ist für diese Version nicht lesbar und bleibt} other {sind für diese Version nicht lesbar und bleiben}} weg. Gelöscht wurde nichts.',
+} as const;
