@@ -13,7 +13,7 @@ export interface SettingRow {
  * Dexie answers "the stored version is newer" by opening whatever is there, and may then add to it. A newer
  * program's data must stay as it is, so opening without a version is refused.
  */
-function refuseNewer(browser: IDBFactory) {
+export function refuseNewer(browser: IDBFactory) {
   return {
     open(name: string, version?: number) {
       if (version === undefined) throw new DOMException('written by a newer Detent', 'VersionError');

@@ -7,7 +7,6 @@
 import { Dexie } from 'dexie';
 import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
 import type { Drill } from '../core/memory/drill.ts';
-import { fail, pass } from '../core/result.ts';
 import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
 import { type Classroom, classroomOf } from './classroom.ts';
 import { Database } from './database.ts';
@@ -26,7 +25,8 @@ import {
   textValue,
 } from './rows.ts';
 import { checkBookValue } from './self-check-rows.ts';
-import { Blocked, type Told, troubleOf } from './trouble.ts';
+import { tellerOf } from './tell.ts';
+import type { Told } from './trouble.ts';
 import { type Workshop, workshopOf } from './workshop.ts';
 
 export interface Log {
@@ -114,43 +114,10 @@ async function nextSequence(db: Database, device: string): Promise<number> {
   return ((last as { sequence?: number } | undefined)?.sequence ?? 0) + 1;
 }
 
-/** Opens the database; throws `Blocked` as long as another tab keeps it from being upgraded. */
-function opener(db: Database): () => Promise<unknown> {
-  const waiting = new Set<() => void>();
-  let blocked = false;
-  db.on('blocked', () => {
-    blocked = true;
-    for (const turnAway of waiting) turnAway();
-  });
-  return async () => {
-    if (db.isOpen()) return;
-    const opened = db.open().then(() => {
-      blocked = false;
-    });
-    let turnAway = () => {};
-    const turnedAway = new Promise<never>((_, reject) => {
-      turnAway = () => reject(new Blocked('another tab holds the database'));
-    });
-    if (blocked) turnAway();
-    waiting.add(turnAway);
-    await Promise.race([opened, turnedAway]).finally(() => waiting.delete(turnAway));
-  };
-}
-
 /** A store on the database of this name. It opens with the first verb. */
 export function openStore(name = 'detent'): Store {
   const db = new Database(name);
-  const open = opener(db);
-  const tell = async <T>(act: () => Promise<T>): Told<T> => {
-    try {
-      await open();
-      return pass(await act());
-    } catch (error) {
-      const trouble = troubleOf(error);
-      if (!trouble) throw error;
-      return fail(trouble);
-    }
-  };
+  const tell = tellerOf(db);
   const putDrill = async (drill: Drill) => {
     await db.drills.where('id').notEqual(drill.id).delete();
     await db.drills.put(drillRow.parse(drill));

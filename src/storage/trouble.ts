@@ -2,10 +2,11 @@
 import { Dexie } from 'dexie';
 import type { Result } from '../core/result.ts';
 
-export const STORE_TROUBLES = ['full', 'blocked', 'newer', 'unavailable'] as const;
+export const STORE_TROUBLES = ['full', 'blocked', 'newer', 'deleted', 'unavailable'] as const;
 /**
  * full: no space left, nothing was written. blocked: an older Detent in another tab holds the database.
- * newer: a newer Detent wrote it, here or in another tab. unavailable: the browser gives no database.
+ * newer: a newer Detent wrote it, here or in another tab. deleted: it was taken off from another tab.
+ * unavailable: the browser gives no database.
  */
 export type StoreTroubleCode = (typeof STORE_TROUBLES)[number];
 
@@ -22,6 +23,11 @@ export class Blocked extends Error {
   override readonly name = 'Blocked';
 }
 
+/** Thrown inside the store only, when another tab deleted the database. */
+export class Deleted extends Error {
+  override readonly name = 'Deleted';
+}
+
 const causesOf = (error: unknown): Error[] => {
   if (!(error instanceof Error)) return [];
   const inner = (error as { inner?: unknown }).inner;
@@ -32,6 +38,7 @@ const CODES: Readonly<Record<string, StoreTroubleCode>> = {
   [Dexie.errnames.QuotaExceeded]: 'full',
   [Dexie.errnames.Version]: 'newer',
   Blocked: 'blocked',
+  Deleted: 'deleted',
   [Dexie.errnames.DatabaseClosed]: 'unavailable',
   [Dexie.errnames.MissingAPI]: 'unavailable',
   [Dexie.errnames.OpenFailed]: 'unavailable',

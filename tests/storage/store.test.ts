@@ -290,6 +290,22 @@ describe('troubles are values', () => {
     expect(await store.deviceId()).toMatchObject({ ok: false, error: { code: 'newer' } });
   });
 
+  test('deleted from another tab while open: every later verb says so, and no empty one takes its place', async () => {
+    vi.spyOn(console, 'warn').mockImplementation(() => {});
+    const name = freshName();
+    const store = open(name);
+    await must(store.recordAttempt(draft('a'), aDrill()));
+    await new Promise((resolve) => {
+      indexedDB.deleteDatabase(name).onsuccess = resolve;
+    });
+    for (let tries = 0; tries < 2; tries++)
+      expect(await store.recordAttempt(draft('b'), aDrill())).toMatchObject({
+        ok: false,
+        error: { code: 'deleted' },
+      });
+    expect((await indexedDB.databases()).map((each) => each.name)).not.toContain(name);
+  });
+
   test('held by an older tab: "blocked" until that tab lets go', async () => {
     const name = freshName();
     vi.spyOn(console, 'warn').mockImplementation(() => {});

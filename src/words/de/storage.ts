@@ -6,6 +6,8 @@ export const STORAGE = {
     'Deine Antworten sind sicher. Detent ist noch in einem anderen Tab offen, der sie festhält: schließe diesen Tab und versuche es dann noch einmal.',
   'storage.newer':
     'Deine Antworten sind sicher und unverändert. Ein neueres Detent hat sie übernommen, vielleicht in einem anderen Tab: lade diese Seite neu.',
+  'storage.deleted':
+    'Was hier gespeichert war, wurde in einem anderen Tab von diesem Gerät genommen. Unter diesem Namen lässt sich nichts mehr speichern. Lade diese Seite neu.',
   'storage.unavailable':
     'Dieser Browser gibt Detent gerade keinen Ort zum Speichern. Ein privates Fenster kann der Grund sein: öffne Detent in einem normalen Fenster oder lade neu.',
   'storage.unreadable':

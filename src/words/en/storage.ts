@@ -6,6 +6,8 @@ export const STORAGE = {
     'Your answers are safe. Detent is still open in another tab, which holds them: close that tab, then try again.',
   'storage.newer':
     'Your answers are safe and untouched. A newer Detent has taken them over, perhaps in another tab: reload this page.',
+  'storage.deleted':
+    'What was kept here was taken off this device from another tab, so nothing more can be stored under this name. Reload this page.',
   'storage.unavailable':
     'This browser gives Detent no place to store answers now. A private window can cause that: open Detent in an ordinary window, or reload.',
   'storage.unreadable':
