@@ -26,7 +26,7 @@ function work(draft: DeckDraft) {
   (draft.seats ?? []).forEach((_, index) => void seenFace(draft, index));
   (draft.sequences ?? []).forEach((sequence) => void assemblyOfDraft(sequence));
   for (const fit of draft.fits ?? []) for (const reading of fit.readings ?? []) proveEffect(fit, reading);
-  usualUnit(draft);
+  usualUnit(draft, ['mm', 'in']);
   for (const kind of MENTIONED_KINDS) renameMentions(draft, kind, 'B1', 'B9');
   takeChart(draft, { elements: [{ id: 'B1' }], ranges: [], neutral: [] });
 }

@@ -1,6 +1,6 @@
-/** Lengths as somebody types them, once they can be read. */
+/** Lengths as somebody types them, once they can be read, and the units that a draft is written in. */
 import { LENGTH_UNITS, type Length } from '../unit/record.ts';
-import { type DeckDraft, valueAt } from './draft.ts';
+import type { DeckDraft } from './draft.ts';
 import { figureFrom } from './finish.ts';
 
 export type TypedAmount =
@@ -20,14 +20,27 @@ export function sizeFrom(typed: TypedAmount): Length | null {
   return length && Number(length.value) > 0 ? length : null;
 }
 
-/** The unit of length that the draft was last begun with: what the next amount will most likely be in. */
-export function usualUnit(draft: DeckDraft): Length['unit'] {
-  const inches = (value: unknown): number => {
-    if (typeof value !== 'object' || value === null) return 0;
-    if ('unit' in value && 'value' in value) return value.unit === 'in' ? 1 : value.unit === 'mm' ? -1 : 0;
-    return Object.values(value).reduce<number>((sum, entry) => sum + inches(entry), 0);
+const counted = new WeakMap<DeckDraft, ReadonlyMap<string, number>>();
+
+/** How many amounts of the draft are in each unit. */
+function unitsOf(draft: DeckDraft): ReadonlyMap<string, number> {
+  const known = counted.get(draft);
+  if (known) return known;
+  const counts = new Map<string, number>();
+  const walk = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null) return;
+    if ('unit' in value && 'value' in value && typeof value.unit === 'string')
+      counts.set(value.unit, (counts.get(value.unit) ?? 0) + 1);
+    else for (const entry of Object.values(value)) walk(entry);
   };
-  return ['stacks', 'seats', 'fits'].reduce((sum, part) => sum + inches(valueAt(draft, [part])), 0) > 0
-    ? 'in'
-    : 'mm';
+  walk(draft);
+  counted.set(draft, counts);
+  return counts;
+}
+
+/** Of these units the one that the draft has most amounts in: the next will most likely be in it too. */
+export function usualUnit<U extends string>(draft: DeckDraft, units: readonly [U, ...U[]]): U {
+  const counts = unitsOf(draft);
+  const count = (unit: U) => counts.get(unit) ?? 0;
+  return units.reduce((best, unit) => (count(unit) > count(best) ? unit : best), units[0]);
 }

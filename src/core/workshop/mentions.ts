@@ -6,7 +6,8 @@
 import type { DeckDraft } from './draft.ts';
 
 export const MENTIONED_KINDS = [
-  'source', 'shaft', 'gearset', 'element', 'row', 'solenoid', 'sensor', 'part', 'seat', 'stack', 'fit',
+  'source', 'shaft', 'gearset', 'element', 'row', 'solenoid', 'position', 'sensor', 'part', 'seat', 'stack', 'fit',
+  'sequence', 'supply', 'thermistor', 'connector', 'fluid', 'torque', 'weight', 'code',
 ] as const; // biome-ignore format: names read across
 export type MentionedKind = (typeof MENTIONED_KINDS)[number];
 
@@ -23,6 +24,15 @@ const FIELDS: Readonly<Record<MentionedKind, readonly string[]>> = {
   seat: ['touches', 'seat'],
   stack: ['stack'],
   fit: ['fit'],
+  position: [],
+  sequence: [],
+  supply: ['supply'],
+  thermistor: [],
+  connector: [],
+  fluid: [],
+  torque: ['tightens'],
+  weight: [],
+  code: [],
 };
 
 /** Kinds of references whose id is the thing's own, and those in which it stands before or after the slash. */
@@ -38,6 +48,15 @@ const REFS: Readonly<Record<MentionedKind, { own?: string[]; before?: string[]; 
   seat: { own: ['seat'] },
   stack: { own: ['stack'], before: ['plate'] },
   fit: { own: ['fit'], before: ['reading'] },
+  position: { own: ['position'] },
+  sequence: { own: ['sequence'], before: ['step', 'check'] },
+  supply: { own: ['supply'] },
+  thermistor: { own: ['thermistor'] },
+  connector: { own: ['connector'], before: ['pin'] },
+  fluid: { own: ['fluid'] },
+  torque: { own: ['torque'] },
+  weight: { own: ['weight'] },
+  code: { own: ['code'] },
 };
 
 const REF_FIELDS = ['belongsTo', 'attachedTo', 'watches', 'of', 'serves'];

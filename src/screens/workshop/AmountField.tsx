@@ -12,14 +12,13 @@ interface Props {
   readonly desk: Desk;
   readonly at: Place;
   readonly label: Phrase;
-  readonly units?: readonly UnitSymbol[];
+  readonly units?: readonly [UnitSymbol, ...UnitSymbol[]];
 }
 
 export function AmountField({ desk, at, label, units = LENGTH_UNITS }: Props) {
   const field = useId();
   const value = textAt(desk, [...at, 'value']);
-  const usual = units.some((unit) => unit === 'mm') ? usualUnit(desk.draft) : units[0]!;
-  const unit = textAt(desk, [...at, 'unit']) || usual;
+  const unit = textAt(desk, [...at, 'unit']) || usualUnit(desk.draft, units);
   const run = at.join('/');
   const set = (text: string, symbol: string) =>
     desk.edit({ kind: 'set', at, value: text === '' ? undefined : { value: text, unit: symbol } }, run);
@@ -49,5 +48,20 @@ export function AmountField({ desk, at, label, units = LENGTH_UNITS }: Props) {
         </select>
       </div>
     </div>
+  );
+}
+
+/** The two ends of a band, in one unit as a rule. */
+export function BandFields({
+  at,
+  low,
+  high,
+  ...field
+}: Omit<Props, 'label'> & { low: Phrase; high: Phrase }) {
+  return (
+    <>
+      <AmountField {...field} at={[...at, 'low']} label={low} />
+      <AmountField {...field} at={[...at, 'high']} label={high} />
+    </>
   );
 }

@@ -11,6 +11,7 @@ import { IdField } from './fields.tsx';
 import { PasteBox } from './PasteBox.tsx';
 import { Vouch } from './Provenance.tsx';
 import { headOf, Records } from './Records.tsx';
+import { UnsureCells } from './UnsureCells.tsx';
 
 export function ChartSection({ desk }: SectionProps) {
   const { draft, settled, say, edit } = desk;
@@ -76,6 +77,7 @@ export function ChartSection({ desk }: SectionProps) {
             </ul>
           </div>
           <p className="aside">{say(phrase('workshop.grid-keys'))}</p>
+          <UnsureCells desk={desk} />
         </>
       )}
       <div className="row-of-buttons">

@@ -13,22 +13,25 @@ import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
 import { CautionSection } from './CautionSection.tsx';
 import { ChartSection } from './ChartSection.tsx';
+import { CodeSection } from './CodeSection.tsx';
+import { ControlSection } from './ControlSection.tsx';
 import type { Desk } from './desk.ts';
 import { Findings } from './Findings.tsx';
 import { FitSection } from './FitSection.tsx';
 import { LeverSection } from './LeverSection.tsx';
 import { NameSection } from './NameSection.tsx';
 import { PublishSection } from './PublishSection.tsx';
-import { RestSection } from './RestSection.tsx';
 import { RevisionSection } from './RevisionSection.tsx';
 import { SeatSection } from './SeatSection.tsx';
 import { SequenceSection } from './SequenceSection.tsx';
+import { ServiceSection } from './ServiceSection.tsx';
 import { SolenoidSection } from './SolenoidSection.tsx';
 import { StackSection } from './StackSection.tsx';
 import { SECTION_IDS, type SectionId } from './sections.ts';
 import { TrainSection } from './TrainSection.tsx';
 import { UnitSection } from './UnitSection.tsx';
 import { useDraft, useSettled } from './use-draft.ts';
+import { WireSection } from './WireSection.tsx';
 
 /** How long typing rests before what it made is drawn and checked. */
 const REST_MS = 200;
@@ -113,7 +116,10 @@ function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
     sequences: () => <SequenceSection desk={desk} />,
     names: () => <NameSection desk={desk} />,
     cautions: () => <CautionSection desk={desk} />,
-    rest: () => <RestSection desk={desk} />,
+    controls: () => <ControlSection desk={desk} />,
+    wires: () => <WireSection desk={desk} />,
+    service: () => <ServiceSection desk={desk} />,
+    codes: () => <CodeSection desk={desk} />,
     revisions: () => <RevisionSection desk={desk} />,
     publish: () => <PublishSection desk={desk} onChange={onChange} />,
   };

@@ -2,6 +2,7 @@
 import { CASE, ELEMENT_KINDS } from '../../core/gears/train.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
+import { Capacity } from './Capacity.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, PickField, TextField } from './fields.tsx';
 import { Provenance } from './Provenance.tsx';
@@ -120,6 +121,7 @@ export function Elements({ desk }: SectionProps) {
         {(at) => (
           <>
             <ElementFields desk={desk} at={at} />
+            {valueAt(draft, [...at, 'kind']) !== 'one-way' && <Capacity desk={desk} at={at} />}
             <Provenance desk={desk} at={at} />
           </>
         )}

@@ -3,6 +3,7 @@
 import { EFFECTS, METHODS } from '../../core/measure/play.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { type DeckFit, FIT_KINDS, INSTRUMENTS } from '../../core/unit/fits.ts';
+import { LENGTH_UNITS } from '../../core/unit/record.ts';
 import { usualUnit } from '../../core/workshop/amounts.ts';
 import { type Edit, freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
 import { figureFrom, finishDraft } from '../../core/workshop/finish.ts';
@@ -150,10 +151,10 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
         <LinesBox
           say={say}
           label={phrase('workshop.parts-lines')}
-          how={phrase('workshop.parts-lines-how', { unit: usualUnit(draft) })}
+          how={phrase('workshop.parts-lines-how', { unit: usualUnit(draft, LENGTH_UNITS) })}
           onTake={(text) => {
             const taken = typedParts.flatMap(({ id }) => id ?? []);
-            const edits = partsFrom(text, usualUnit(draft), taken).map(
+            const edits = partsFrom(text, usualUnit(draft, LENGTH_UNITS), taken).map(
               (value): Edit => ({ kind: 'insert', at: parts, value }),
             );
             edit({ kind: 'all', edits });

@@ -1,4 +1,4 @@
-/** A table pasted from a spreadsheet: read at once, told what is wrong with it cell by cell, and taken in by a tap. */
+/** A table pasted from a spreadsheet, or from a file: read at once, told what is wrong with it cell by cell, and taken in by a tap. */
 import { useId, useMemo, useState } from 'react';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import type { Result } from '../../core/result.ts';
@@ -14,6 +14,9 @@ interface Props<T> {
   readonly tell: (value: T) => Phrase;
   readonly onTake: (value: T) => void;
 }
+
+/** Bytes of the largest table that is looked at. */
+const LARGEST_FILE = 2_000_000;
 
 export function PasteBox<T>({ say, label, how, read, tell, onTake }: Props<T>) {
   const [field, told] = [useId(), useId()];
@@ -36,6 +39,21 @@ export function PasteBox<T>({ say, label, how, read, tell, onTake }: Props<T>) {
           {say(how)}
         </small>
       </div>
+      <label className="button plain file-button">
+        {say(phrase('workshop.table-file'))}
+        <input
+          type="file"
+          accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
+          className="unseen"
+          aria-label={say(phrase('workshop.table-file-for', { what: label }))}
+          onChange={async ({ target }) => {
+            const [file] = target.files ?? [];
+            const read = file && file.size <= LARGEST_FILE ? await file.text() : '';
+            target.value = '';
+            if (read !== '') setText(read);
+          }}
+        />
+      </label>
       <div role="status">
         {result?.ok && <p>{say(tell(result.value))}</p>}
         {result && !result.ok && (

@@ -7,7 +7,7 @@ import { ActField, AreaField, type Option, PickField, TextField, TickField, Writ
 export const sourceOptions = ({ draft }: Desk): Option[] =>
   (draft.sources ?? []).flatMap(({ id, title }) => (id ? [{ value: id, label: title || id }] : []));
 
-const checkedBy = ({ writer, today }: Desk) => ({ by: writer, on: today });
+export const checkedBy = ({ writer, today }: Desk) => ({ by: writer, on: today });
 
 export function Provenance({ desk, at }: { readonly desk: Desk; readonly at: Place }) {
   const unsure = valueAt(desk.draft, [...at, 'unsure']) === true;
@@ -44,7 +44,16 @@ export function Provenance({ desk, at }: { readonly desk: Desk; readonly at: Pla
           <button
             type="button"
             className="button plain"
-            onClick={() => desk.edit({ kind: 'set', at: [...at, 'verified'], value: checkedBy(desk) })}
+            onClick={() =>
+              desk.edit({
+                kind: 'all',
+                edits: [
+                  { kind: 'set', at: [...at, 'verified'], value: checkedBy(desk) },
+                  // Whoever checked it is sure.
+                  { kind: 'set', at: [...at, 'unsure'], value: undefined },
+                ],
+              })
+            }
           >
             {say(phrase('workshop.verify', { writer }))}
           </button>

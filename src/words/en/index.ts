@@ -38,6 +38,7 @@ import { SUSPECTS } from './suspects.ts';
 import { TABLES } from './tables.ts';
 import { TORQUE } from './torque.ts';
 import { WORKSHOP } from './workshop.ts';
+import { WORKSHOP_PARTS } from './workshop-parts.ts';
 
 export const EN: Readonly<Record<string, string>> = {
   ...CASE,
@@ -79,4 +80,5 @@ export const EN: Readonly<Record<string, string>> = {
   ...SUSPECTS,
   ...TORQUE,
   ...WORKSHOP,
+  ...WORKSHOP_PARTS,
 };

@@ -34,7 +34,6 @@ const SHELL = {
   'workshop.section.sequences': 'Work in steps',
   'workshop.section.names': 'Other names',
   'workshop.section.cautions': 'Cautions',
-  'workshop.section.rest': 'All else',
   'workshop.section.revisions': 'Revisions',
   'workshop.section.publish': 'Hand out',
   'workshop.undo': 'Undo',
@@ -57,6 +56,8 @@ const SHELL = {
   'workshop.not-said': 'Not said',
   'workshop.unit-of': 'Unit of: {what}',
   'workshop.take-table': 'Take this in',
+  'workshop.table-file': 'From a file (CSV)',
+  'workshop.table-file-for': '{what}: from a file',
   'workshop.id': 'Id on drawings',
   'workshop.name': 'What the shop calls it',
 } as const;
@@ -126,6 +127,9 @@ const CHART = {
   'workshop.row.neutral-drives': 'drives at {ratio} : 1',
   'workshop.row-off': '{row}: {reading}',
   'workshop.solved-rows': '{solved, number} of {count, number} rows drive as they should.',
+  'workshop.unsure-cells': 'Not sure yet: their rows are never asked',
+  'workshop.cell-checked': '{writer} checked it today',
+  'workshop.cell-sure': 'It is sure',
   'workshop.add-range': 'Add a row that drives',
   'workshop.add-neutral': 'Add a neutral row',
   'workshop.add-column': 'Add an element',
@@ -454,19 +458,7 @@ const NAMES = {
   'workshop.add-caution': 'Add a caution',
 } as const;
 
-const REST = {
-  'workshop.rest-hint':
-    'These parts have no form yet. Each is shown as it stands in the deck file and can be changed there; what the checks find is told above.',
-  'workshop.rest-part': 'Part',
-  'workshop.rest-text': 'Its text in the deck file (JSON)',
-  'workshop.part.sensors': 'speed sensors{has, select, yes {} other { (none)}}',
-  'workshop.part.interlocks': 'interlocks{has, select, yes {} other { (none)}}',
-  'workshop.part.valveBody': 'where solenoids sit{has, select, yes {} other { (none)}}',
-  'workshop.part.electrical': 'wires{has, select, yes {} other { (none)}}',
-  'workshop.part.fluids': 'fluids{has, select, yes {} other { (none)}}',
-  'workshop.part.torques': 'torques{has, select, yes {} other { (none)}}',
-  'workshop.part.weights': 'weights{has, select, yes {} other { (none)}}',
-  'workshop.part.codes': 'trouble codes{has, select, yes {} other { (none)}}',
+const REVISIONS = {
   'workshop.no-revision': 'It was not handed out from here yet: there is nothing to compare it with.',
   'workshop.compare-with': 'What is different from',
   'workshop.revision': 'revision {revision}',
@@ -507,6 +499,6 @@ export const WORKSHOP = {
   ...FITS,
   ...STEPS,
   ...NAMES,
-  ...REST,
+  ...REVISIONS,
   ...PUBLISH,
 } as const;

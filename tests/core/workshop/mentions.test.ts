@@ -25,6 +25,15 @@ const LISTS: Readonly<Record<MentionedKind, readonly Place[]>> = {
   seat: [['seats']],
   stack: [['stacks']],
   fit: [['fits']],
+  position: [['lever', 'positions']],
+  sequence: [['sequences']],
+  supply: [['electrical', 'supplies']],
+  thermistor: [['electrical', 'thermistors']],
+  connector: [['electrical', 'connectors']],
+  fluid: [['fluids']],
+  torque: [['torques']],
+  weight: [['weights']],
+  code: [['codes']],
 }; // biome-ignore format: a table reads across
 
 type Listed = readonly { readonly id: string }[] | undefined;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { LENGTH_UNITS } from '../../../src/core/unit/record.ts';
 import { usualUnit } from '../../../src/core/workshop/amounts.ts';
 import type { DeckDraft } from '../../../src/core/workshop/draft.ts';
 import { proveEffect } from '../../../src/core/workshop/prove-effect.ts';
@@ -48,10 +49,15 @@ describe('what one real case proves', () => {
   });
 
   test('the unit that most lengths of a draft are in', () => {
-    expect(usualUnit({})).toBe('mm');
-    expect(usualUnit({ stacks: [{ items: [{ thickness: { value: '0.07', unit: 'in' } }] }] })).toBe('in');
+    expect(usualUnit({}, LENGTH_UNITS)).toBe('mm');
     expect(
-      usualUnit({ fits: [{ aim: { value: '1', unit: 'mm' }, spread: { value: '1', unit: 'in' } }] }),
+      usualUnit({ stacks: [{ items: [{ thickness: { value: '0.07', unit: 'in' } }] }] }, LENGTH_UNITS),
+    ).toBe('in');
+    expect(
+      usualUnit(
+        { fits: [{ aim: { value: '1', unit: 'mm' }, spread: { value: '1', unit: 'in' } }] },
+        LENGTH_UNITS,
+      ),
     ).toBe('mm');
   });
 });
