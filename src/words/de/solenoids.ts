@@ -33,7 +33,7 @@ export const SOLENOIDS = {
   'unplugged.other-ratio': 'treibt mit der Übersetzung keines Gangs',
   'unplugged.row': 'Abgesteckt, in {position}, liegt Druck an: {elements}.',
   'unplugged.row-none': 'Abgesteckt, in {position}, hat kein Schaltelement Druck.',
-  'unplugged.reason': 'Das Getriebe also: es {does}.',
+  'unplugged.reason': 'Also: das Getriebe {does}.',
   'unplugged.by-hand': 'In {position} versorgt der Wählschieber von Hand: {elements}.',
   'unplugged.cut': 'In {position} sperrt der Wählschieber die Versorgung von: {elements}.',
 } as const;
