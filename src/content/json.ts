@@ -1,7 +1,7 @@
 /**
  * Reads JSON text so that every finding can be given a line: syntax errors are located, and a key written
- * twice in one object (the second would silently win) is told. Text too large or too deeply nested to be a
- * deck is refused before it is parsed.
+ * twice in one object (the second would silently win) is told. Text too large, too deeply nested or with too
+ * many values to be a deck is refused before it is parsed.
  */
 import { createScanner, type Node, type ParseError, parseTree } from 'jsonc-parser';
 import { fail, pass, type Result } from '../core/result.ts';
@@ -10,6 +10,8 @@ import { type Finding, makeFinding, type Path } from './finding.ts';
 /** Characters of the largest deck text that is read; a full deck has some tens of thousands. */
 export const MAX_LENGTH = 4_000_000;
 export const MAX_DEPTH = 32;
+/** Values, lists and objects included; a full deck has some five thousand. What is made of each costs more than it. */
+export const MAX_VALUES = 20_000;
 
 export interface JsonText {
   readonly value: unknown;
@@ -38,16 +40,19 @@ const SYNTAX: Readonly<Record<number, string>> = {
 
 const OPENS = new Set([1, 3]);
 const CLOSES = new Set([2, 4]);
+const COMMA = 5;
 const EOF = 17;
 
-function tooDeep(text: string): boolean {
+/** What is too much about a text, told before anything is made of it; null when nothing is. */
+function tooMuch(text: string): 'too-deep' | 'too-many' | null {
   const scanner = createScanner(text, true);
-  let depth = 0;
+  let [depth, values] = [0, 0];
   for (let token: number = scanner.scan(); token !== EOF; token = scanner.scan()) {
-    if (OPENS.has(token) && ++depth > MAX_DEPTH) return true;
+    if (OPENS.has(token) && ++depth > MAX_DEPTH) return 'too-deep';
     if (CLOSES.has(token)) depth--;
+    if ((OPENS.has(token) || token === COMMA) && ++values > MAX_VALUES) return 'too-many';
   }
-  return false;
+  return null;
 }
 
 function lineStarts(text: string): number[] {
@@ -105,7 +110,8 @@ export function readJson(source: string): Result<JsonText, Finding> {
   };
   if (text.length > MAX_LENGTH) return refuse('too-large', { length: text.length, most: MAX_LENGTH }, null);
   if (text.trim() === '') return refuse('empty', {}, null);
-  if (tooDeep(text)) return refuse('too-deep', { most: MAX_DEPTH }, null);
+  const much = tooMuch(text);
+  if (much) return refuse(much, { most: much === 'too-deep' ? MAX_DEPTH : MAX_VALUES }, null);
 
   const errors: ParseError[] = [];
   const tree = parseTree(text, errors, { disallowComments: true, allowTrailingComma: false });

@@ -22,7 +22,20 @@ export interface Parsed {
   readonly findings: readonly Finding[];
 }
 
+/** Findings told one by one; of more, how many there are. Nobody reads them, and a hostile deck has thousands. */
+export const MAX_FINDINGS = 500;
+
 const isError = (finding: Finding) => finding.severity === 'error';
+
+function told(findings: readonly Finding[], root: unknown): readonly Finding[] {
+  const rest = findings.slice(MAX_FINDINGS);
+  if (rest.length === 0) return findings;
+  const more = makeFinding('more', rest.some(isError) ? 'error' : 'warning', root, {
+    at: [],
+    values: { count: rest.length },
+  });
+  return [...findings.slice(0, MAX_FINDINGS), more];
+}
 
 /** Reads a deck and runs its rules. Fails only when the text has not the shape of a deck. */
 export function parseDeck(text: string): Result<Parsed, readonly Finding[]> {
@@ -33,8 +46,8 @@ export function parseDeck(text: string): Result<Parsed, readonly Finding[]> {
     makeFinding('repeated-key', 'error', value, { at, values: { key: String(at.at(-1)) } }),
   );
   const shape = checkShape(value);
-  if (!shape.ok) return fail(locate([...repeated, ...shape.error]));
-  return pass({ deck: shape.value, findings: locate([...repeated, ...checkRules(shape.value)]) });
+  if (!shape.ok) return fail(locate(told([...repeated, ...shape.error], value)));
+  return pass({ deck: shape.value, findings: locate(told([...repeated, ...checkRules(shape.value)], value)) });
 }
 
 /** Reads a deck for use: fails with every finding when one of them is an error. */

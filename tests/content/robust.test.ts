@@ -5,6 +5,7 @@ import { solveAsData, solveDeck, solveInWords } from '../../src/cli/solve.ts';
 import { loadDeck, parseDeck } from '../../src/content/load.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { makeSay } from '../../src/words/words.ts';
+import { apply, changes, expectCleanPrototypes, runs, swaps } from '../hostile.ts';
 import { shippedDecks } from '../units.ts';
 import { baseDeck, type Loose, sentence } from './base.ts';
 
@@ -25,6 +26,7 @@ function survive(text: string): boolean {
     expect(solveInWords(solved, say)).not.toBe('');
     expect(solveAsData(solved).ranges).toHaveLength(parsed.value.deck.chart.ranges.length);
   }
+  expectCleanPrototypes();
   return loaded.ok;
 }
 
@@ -50,58 +52,6 @@ describe('text of any kind', () => {
   });
 });
 
-/** Every place in a value, as the object that holds it and the key in it. */
-function placesIn(value: Loose): [Loose, string][] {
-  if (typeof value !== 'object' || value === null) return [];
-  return Object.keys(value).flatMap((key) => [[value, key] as [Loose, string], ...placesIn(value[key])]);
-}
-
-/** Strings that stand somewhere in the deck: swapping them makes wrong references of the right shape. */
-const textsIn = (deck: Loose): string[] => [
-  ...new Set(
-    placesIn(deck)
-      .map(([holder, key]) => holder[key])
-      .filter((value) => typeof value === 'string'),
-  ),
-];
-
-type Change =
-  | { readonly kind: 'drop' | 'double' | 'reverse'; readonly at: number }
-  | { readonly kind: 'put'; readonly at: number; readonly value: Loose }
-  | { readonly kind: 'swap'; readonly at: number; readonly text: number };
-
-const changes: fc.Arbitrary<Change> = fc.oneof(
-  fc.record({ kind: fc.constantFrom('drop' as const, 'double' as const, 'reverse' as const), at: fc.nat() }),
-  fc.record({ kind: fc.constant('put' as const), at: fc.nat(), value: fc.jsonValue({ maxDepth: 2 }) }),
-  fc.record({ kind: fc.constant('put' as const), at: fc.nat(), value: fc.integer({ min: -2, max: 1100 }) }),
-  fc.record({
-    kind: fc.constant('put' as const),
-    at: fc.nat(),
-    value: fc.constantFrom('case', 'in', '__proto__', 'constructor', 'line-pressure', [], {}, ''),
-  }),
-  fc.record({ kind: fc.constant('swap' as const), at: fc.nat(), text: fc.nat() }),
-);
-
-function apply(deck: Loose, change: Change): void {
-  const places = placesIn(deck);
-  if (places.length === 0) return;
-  const [holder, key] = places[change.at % places.length]!;
-  const texts = textsIn(deck);
-  if (change.kind === 'drop') Array.isArray(holder) ? holder.splice(Number(key), 1) : delete holder[key];
-  else if (change.kind === 'double' && Array.isArray(holder))
-    holder.push(structuredClone(holder[Number(key)]));
-  else if (change.kind === 'reverse' && Array.isArray(holder)) holder.reverse();
-  else if (change.kind === 'put')
-    Object.defineProperty(holder, key, {
-      value: change.value,
-      enumerable: true,
-      configurable: true,
-      writable: true,
-    });
-  else if (change.kind === 'swap' && typeof holder[key] === 'string' && texts.length > 0)
-    holder[key] = texts[change.text % texts.length];
-}
-
 /** The base deck has a little of everything; of the shipped ones the smallest is enough, and quick. */
 const [smallest] = shippedDecks().sort((a, b) => JSON.stringify(a).length - JSON.stringify(b).length);
 const BASES: readonly Loose[] = [baseDeck(), smallest];
@@ -115,13 +65,12 @@ describe('decks changed at random', () => {
         for (const change of list) apply(deck, change);
         survive(JSON.stringify(deck));
       }),
-      { numRuns: 80 },
+      runs(80),
     );
   });
 
   test('names exchanged, so that the shape stays right and the rules have to cope', () => {
     let shaped = 0;
-    const swaps = changes.filter(({ kind }) => kind === 'swap');
     fc.assert(
       fc.property(fc.nat(2), fc.array(swaps, { minLength: 1, maxLength: 12 }), (base, list) => {
         const deck = copyOf(base);
@@ -130,7 +79,7 @@ describe('decks changed at random', () => {
         survive(text);
         if (parseDeck(text).ok) shaped++;
       }),
-      { numRuns: 160 },
+      runs(160),
     );
     expect(shaped).toBeGreaterThan(8);
   });
@@ -156,7 +105,7 @@ describe('decks changed at random', () => {
         }
         expect(told).toBe(!made);
       }),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../src/content/finding.ts';
-import { MAX_DEPTH, MAX_LENGTH } from '../../src/content/json.ts';
-import { loadDeck } from '../../src/content/load.ts';
+import { MAX_DEPTH, MAX_LENGTH, MAX_VALUES } from '../../src/content/json.ts';
+import { loadDeck, MAX_FINDINGS } from '../../src/content/load.ts';
 import { FINDINGS } from '../../src/words/en/findings.ts';
 import { baseDeck, type Loose, sentence, told } from './base.ts';
 
@@ -53,6 +53,30 @@ describe('text that is not JSON is refused where it stops being JSON', () => {
       tell(finding!);
     }
     expect(findingsOf('['.repeat(MAX_DEPTH) + ']'.repeat(MAX_DEPTH))[0]!.rule).toBe('shape');
+  });
+
+  test('more values than any deck has are refused before anything is made of them', () => {
+    for (const [open, one, close] of [
+      ['[', '0,', '0]'],
+      ['{', '"a":0,', '"a":0}'],
+      ['[', '[],', '[]]'],
+    ] as const)
+      expect(findingsOf(open + one.repeat(MAX_VALUES) + close).map(({ found }) => found.key)).toEqual([
+        'finding.json.too-many.found',
+      ]);
+    tell(findingsOf(`[${'0,'.repeat(MAX_VALUES)}0]`)[0]!);
+    expect(findingsOf(`[${'0,'.repeat(MAX_VALUES - 2)}0]`)[0]!.rule).toBe('shape');
+  });
+
+  test('of thousands of findings some hundreds are told, and how many more there are', () => {
+    const keys = Array.from({ length: MAX_VALUES / 2 }, (_, index) => `"k${index}":0`).join(',');
+    for (const text of [`{"detentDeck":1,${keys}}`, `{"detentDeck":1,${keys.replace(/k\d+/g, 'k')}}`]) {
+      const findings = findingsOf(text);
+      expect(findings).toHaveLength(MAX_FINDINGS + 1);
+      const more = findings.find(({ rule }) => rule === 'more');
+      expect(tell(more!)).toMatch(/ 9,\d\d\d more findings like these/);
+      expect(more!.severity).toBe('error');
+    }
   });
 
   test('a text far too large is refused unread', () => {
@@ -277,7 +301,9 @@ describe('what has not the shape of a deck is told, all of it at once', () => {
   });
 
   test('every message about text and shape is used above', () => {
-    const keys = Object.keys(FINDINGS).filter((key) => /^finding\.(json|shape|format|repeated)/.test(key));
+    const keys = Object.keys(FINDINGS).filter((key) =>
+      /^finding\.(json|shape|format|repeated|more)/.test(key),
+    );
     expect(keys.filter((key) => !seen.has(key) && !key.startsWith('finding.shape.other'))).toEqual([]);
   });
 });

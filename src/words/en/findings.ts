@@ -50,6 +50,8 @@ const JSON_TEXT = {
   'finding.json.empty.expected': 'a deck: a JSON object that starts with "detentDeck"',
   'finding.json.too-deep.found': 'brackets nested more than {most} deep',
   'finding.json.too-deep.expected': 'a deck, which needs no more than 10',
+  'finding.json.too-many.found': 'more than {most, number} values',
+  'finding.json.too-many.expected': 'a deck, which has some thousands',
   'finding.json.cut-off.found': 'the end of the text',
   'finding.json.cut-off.expected': 'the rest of the JSON: a bracket, brace or quote is still open',
   'finding.json.symbol.found': '{snippet}, which is not JSON',
@@ -77,6 +79,8 @@ const JSON_TEXT = {
   'finding.json.character.found':
     'a tab, line break or other unseen mark inside text, or a mark that is not JSON',
   'finding.json.character.expected': 'only marks that can be seen',
+  'finding.more.found': '{count, plural, one {one more finding} other {# more findings}} like these',
+  'finding.more.expected': 'these put right first, and the deck read again',
   'finding.repeated-key.found': '"{key}" a second time in one object',
   'finding.repeated-key.expected': 'each field once: the first would be lost without a word',
   'finding.format.found': 'deck format {format}',
