@@ -47,11 +47,26 @@ export interface Pixels {
 /** Pixels of the largest picture that is searched: shrink photos before. */
 export const MAX_PIXELS = 16_000_000;
 
+/** Each pixel the mean of the nine around it, in grey: what a dim, grainy picture needs before a code is found in it. */
+function soften({ data, width, height }: Pixels): Uint8ClampedArray {
+  const soft = new Uint8ClampedArray(data.length).fill(255);
+  for (let y = 1; y < height - 1; y++)
+    for (let x = 1; x < width - 1; x++) {
+      let sum = 0;
+      for (let row = y - 1; row <= y + 1; row++)
+        for (let at = (row * width + x - 1) * 4; at <= (row * width + x + 1) * 4; at += 4)
+          sum += data[at]! + data[at + 1]! + data[at + 2]!;
+      soft.fill(sum / 27, (y * width + x) * 4, (y * width + x) * 4 + 3);
+    }
+  return soft;
+}
+
 /** The text of the code in a picture. One code a picture: of several none may be found. */
-export async function readCode({ data, width, height }: Pixels): Promise<Result<string, ExchangeTrouble>> {
+export async function readCode(picture: Pixels): Promise<Result<string, ExchangeTrouble>> {
+  const { data, width, height } = picture;
   if (width * height > MAX_PIXELS) return fail(trouble('too-large'));
   if (!(width > 0 && height > 0) || data.length !== width * height * 4) return fail(trouble('no-code-seen'));
   const { default: read } = await import('jsqr');
-  const found = read(data, width, height);
+  const found = read(data, width, height) ?? read(soften(picture), width, height);
   return found && found.data !== '' ? pass(found.data) : fail(trouble('no-code-seen'));
 }

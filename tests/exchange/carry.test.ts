@@ -40,6 +40,42 @@ function painted({ size, path }: { size: number; path: string }, scale: number):
   return { data, width: size * scale, height: size * scale };
 }
 
+/**
+ * The code as a phone sees it on a bench, 960 × 720: turned by `turn` degrees, sheared, filling `fill` of the height,
+ * darker towards one corner by `shade`, each pixel `grain` off at most.
+ */
+function seen(
+  { size, path }: { size: number; path: string },
+  { turn, fill, shade, grain }: { turn: number; fill: number; shade: number; grain: number },
+): Pixels {
+  const [width, height] = [960, 720];
+  const dark = new Set(
+    [...path.matchAll(/M(\d+) (\d+)h(\d+)v1h-\d+z/g)].flatMap(([, x, y, run]) =>
+      Array.from({ length: Number(run) }, (_, step) => Number(y) * size + Number(x) + step),
+    ),
+  );
+  const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+  const light = (x: number, y: number) => {
+    const along = cos * (x - width / 2) + sin * (y - height / 2);
+    const across = (-sin * (x - width / 2) + cos * (y - height / 2) - 0.05 * along) / 0.95;
+    const column = Math.floor((along / (height * fill) + 0.5) * size);
+    const row = Math.floor((across / (height * fill) + 0.5) * size);
+    if (Math.min(column, row) < 0 || Math.max(column, row) >= size) return 107;
+    return dark.has(row * size + column) ? 0 : 255;
+  };
+  let state = 1;
+  const data = new Uint8ClampedArray(width * height * 4).fill(255);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const mean = (light(x, y) + light(x + 0.5, y) + light(x, y + 0.5) + light(x + 0.5, y + 0.5)) / 4;
+      state = (state * 48_271) % 2_147_483_647;
+      const off = ((state / 2_147_483_647) * 2 - 1) * grain;
+      const level = mean * (1 - (shade * (x / width + y / height)) / 2) + off;
+      data.fill(level, (y * width + x) * 4, (y * width + x) * 4 + 3);
+    }
+  return { data, width, height };
+}
+
 describe('a packet', () => {
   test('E1 comes back as it was', async () => {
     await fc.assert(
@@ -168,6 +204,23 @@ describe('QR codes', () => {
     }
     expect(joinChain(chain!)).toEqual({ ok: true, value: packet });
   });
+
+  for (const [turn, fill, shade, grain] of [
+    [0, 0.9, 0, 0],
+    [-7, 0.8, 0.45, 5],
+    [9, 0.8, 0.3, 15],
+    [20, 0.7, 0.45, 15],
+    [90, 0.8, 0.2, 20],
+    [180, 0.6, 0, 10],
+  ] as const)
+    test(`E7 a full code turned by ${turn}°, ${fill * 100} % of the picture, ${shade * 100} % darker in a corner, grain ${grain}`, async () => {
+      const [word] = must(cutPacket(await packText(noise(1200))));
+      const link = linkTo('https://shop.example/detent/', word!);
+      expect(await readCode(seen(await makeCode(link), { turn, fill, shade, grain }))).toEqual({
+        ok: true,
+        value: link,
+      });
+    });
 
   test('a picture without a code, or that is none, gives none', async () => {
     const grey = { data: new Uint8ClampedArray(100 * 100 * 4).fill(128), width: 100, height: 100 };
