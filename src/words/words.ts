@@ -1,89 +1,13 @@
-/** Turns phrases into sentences: ICU messages, lists, and the shop's own names for the deck's things. */
-import { IntlMessageFormat } from 'intl-messageformat';
-import type { Phrase, PhraseValue, ThingKind } from '../core/questions/phrase.ts';
-import type { Deck, Named } from '../core/unit/deck.ts';
+/** Every word of the project at once, for the command line and for tests; the page loads its own (src/app). */
+import type { Deck } from '../core/unit/deck.ts';
 import { EN } from './en/index.ts';
+import { type Language, type Messages, type Say, speakerOf } from './speak.ts';
 
-export type Say = (phrase: Phrase) => string;
+export { nameOf, type Say } from './speak.ts';
 
-const CATALOGUES: Readonly<Record<string, Readonly<Record<string, string>>>> = { en: EN };
+const CATALOGUES: Partial<Record<Language, Messages>> = { en: EN };
 
-/** Kinds whose id is printed on charts and drawings, so that it stands beside the name: "low brake B1". */
-const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'interlock', 'seat'];
-
-/** What the deck calls a thing: its name, with the id where drawings show that; else the id. */
-export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
-  const among: Record<ThingKind, readonly Named[] | undefined> = {
-    element: deck.train.elements,
-    range: [...deck.chart.ranges, ...(deck.chart.neutral ?? [])],
-    gearset: deck.train.gearsets,
-    shaft: deck.train.shafts,
-    solenoid: deck.solenoids,
-    position: deck.lever?.positions,
-    interlock: deck.interlocks,
-    sensor: deck.sensors,
-    part: deck.shaftLine,
-    seat: deck.seats,
-    sequence: deck.sequences,
-    stack: deck.stacks,
-    fit: deck.fits,
-    supply: deck.electrical?.supplies,
-    thermistor: deck.electrical?.thermistors,
-    connector: deck.electrical?.connectors,
-    fluid: deck.fluids,
-    torque: deck.torques,
-  };
-  const name = among[kind]?.find((record) => record.id === id)?.name;
-  if (name === undefined) return id;
-  return LABELLED.includes(kind) && !name.includes(id) ? `${name} ${id}` : name;
-}
-
-/** A speaker for one locale; with a deck it knows the deck's names. A missing message throws: tests find it. */
-export function makeSay(deck: Deck | null, locale = 'en'): Say {
-  const catalogue = CATALOGUES[locale] ?? EN;
-  const formats = new Map<string, IntlMessageFormat>();
-  const list = new Intl.ListFormat(locale, { type: 'conjunction', style: 'long' });
-  const render = (value: PhraseValue): string | number =>
-    typeof value === 'string' || typeof value === 'number'
-      ? value
-      : 'key' in value
-        ? speak(value)
-        : list.format(value.map((item) => String(render(item))));
-  const speak = (phrase: Phrase): string => {
-    const values = phrase.values ?? {};
-    if (phrase.key === 'thing') {
-      const kind = values.kind as ThingKind;
-      const id = String(values.id);
-      if (kind === 'shaft' && id === 'case') return speak({ key: 'shaft.case' });
-      return deck ? nameOf(deck, kind, id) : id;
-    }
-    if (phrase.key === 'text') return String(values.text);
-    let format = formats.get(phrase.key);
-    if (!format) {
-      const message = catalogue[phrase.key] ?? EN[phrase.key];
-      if (message === undefined) throw new Error(`no words for "${phrase.key}"`);
-      format = new IntlMessageFormat(message, locale, undefined, { ignoreTag: true });
-      formats.set(phrase.key, format);
-    }
-    const rendered = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, render(value)]));
-    return String(format.format(rendered));
-  };
-  return (phrase) => {
-    const text = speak(phrase);
-    return startsWithThing(phrase, catalogue) ? asSentence(text) : text;
-  };
-}
-
-/** Whether the message opens with a placeholder that a thing or a place of the deck, or a list of them, fills. */
-function startsWithThing(phrase: Phrase, catalogue: Readonly<Record<string, string>>): boolean {
-  const name = /^\{(\w+)\}/.exec(catalogue[phrase.key] ?? '')?.[1];
-  const value = name === undefined ? undefined : phrase.values?.[name];
-  const [first] = Array.isArray(value) ? value : [value];
-  return typeof first === 'object' && (first.key === 'thing' || first.key.startsWith('place.'));
-}
-
-/** A sentence that starts with a shop name starts with a capital; an id like "s4" is left as it is printed. */
-function asSentence(text: string): string {
-  const first = /^\p{Ll}[\p{Ll}-]*(?=[\s,:])/u.exec(text);
-  return first && /[.?!]$/.test(text) ? text.charAt(0).toLocaleUpperCase() + text.slice(1) : text;
+/** A speaker for one language; what that does not have is said in English. */
+export function makeSay(deck: Deck | null, language: Language = 'en'): Say {
+  return speakerOf(deck, language, { ...EN, ...CATALOGUES[language] });
 }

@@ -7,7 +7,6 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import type { DeckDraft } from '../../core/workshop/draft.ts';
 import type { StoredDraft } from '../../storage/workshop.ts';
 import { Sheet } from '../../ui/Sheet.tsx';
-import { makeSay } from '../../words/words.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
@@ -74,7 +73,7 @@ interface OpenedProps {
 }
 
 function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
-  const { store, now } = useServices();
+  const { store, now, sayFor } = useServices();
   const start = useMemo(() => JSON.parse(stored.text) as DeckDraft, [stored]);
   const { history, act, saving } = useDraft(stored.id, start);
   const [writer, setWriter] = useState(known);
@@ -82,7 +81,7 @@ function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
   const settled = useSettled(draft, REST_MS);
   const check = useMemo(() => checkDraft(settled), [settled]);
   // The deck's own words change while it is written: things are called by their ids.
-  const say = useMemo(() => makeSay(null), []);
+  const say = sayFor(null);
 
   const desk: Desk = {
     draft,

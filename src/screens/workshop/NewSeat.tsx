@@ -12,17 +12,19 @@ import { ShaftLine } from '../../ui/drawings/ShaftLine.tsx';
 import '../../ui/drawings/drawings.css';
 import '../../ui/drawings/parts.css';
 import '../../ui/drawings/stage.css';
-import { makeSay, type Say } from '../../words/words.ts';
+import type { Say } from '../../words/words.ts';
+import { useServices } from '../services.ts';
 import type { Desk, SectionProps } from './desk.ts';
 
 /** A unit of nothing but the line, with its names; made anew only when the line is another one. */
 export function useLine({ settled }: Desk): { unit: Unit; say: Say } {
+  const { sayFor } = useServices();
   const line = drawnLine(settled);
   const text = JSON.stringify(line);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the text is all that the drawing rests on
   return useMemo(() => {
     const unit = unitToDraw(settled, line);
-    return { unit, say: makeSay(unit.deck) };
+    return { unit, say: sayFor(unit) };
   }, [text]);
 }
 

@@ -4,7 +4,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import { drawnTrain, shaftNames, unitToDraw } from '../../core/workshop/train.ts';
 import { TrainDiagram } from '../../ui/drawings/TrainDiagram.tsx';
 import '../../ui/drawings/drawings.css';
-import { makeSay } from '../../words/words.ts';
+import { useServices } from '../services.ts';
 import type { SectionProps } from './desk.ts';
 
 /** The drawing of what is described so far. It is made anew only when the train is another one. */
@@ -17,12 +17,12 @@ export function Sketch({ desk }: SectionProps) {
     if (!drawn) return null;
     return unitToDraw(settled, { train: { ...drawn, shafts: shaftNames(settled) } });
   }, [text]);
-  const named = useMemo(() => unit && makeSay(unit.deck), [unit]);
-  if (!unit || !named) return <p className="note">{say(phrase('workshop.nothing-to-draw'))}</p>;
+  const { sayFor } = useServices();
+  if (!unit) return <p className="note">{say(phrase('workshop.nothing-to-draw'))}</p>;
   const counted = unit.deck.train.gearsets.every(({ sun, ring }) => sun.teeth > 0 && ring.teeth > 0);
   return (
     <figure className="dr-figure">
-      <TrainDiagram drawing={{ kind: 'train', showTeeth: counted }} unit={unit} say={named} />
+      <TrainDiagram drawing={{ kind: 'train', showTeeth: counted }} unit={unit} say={sayFor(unit)} />
     </figure>
   );
 }

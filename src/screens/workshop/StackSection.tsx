@@ -19,7 +19,7 @@ import { Stack } from '../../ui/drawings/Stack.tsx';
 import '../../ui/drawings/drawings.css';
 import '../../ui/drawings/parts.css';
 import '../../ui/drawings/stage.css';
-import { makeSay } from '../../words/words.ts';
+import { useServices } from '../services.ts';
 import { AmountField } from './AmountField.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { Fold } from './Fold.tsx';
@@ -32,6 +32,7 @@ const STACKS: Place = ['stacks'];
 
 /** Drawn once every plate has what a drawing needs; until then only the form stands there. */
 function Drawn({ desk, index }: { desk: Desk; index: number }) {
+  const { sayFor } = useServices();
   const pointer = `/stacks/${index}`;
   const whole = !desk.check.missing.some(({ place }) => `${place.pointer}/`.startsWith(`${pointer}/`));
   const text = JSON.stringify(desk.settled.stacks?.[index] ?? null);
@@ -40,8 +41,8 @@ function Drawn({ desk, index }: { desk: Desk; index: number }) {
     const measured = stack?.items.every((item) => !isInPack(item) || item.thickness);
     if (!whole || !stack || stack.items.length === 0 || !measured) return null;
     const unit = unitToDraw({}, { stacks: [stack] });
-    return { unit, say: makeSay(unit.deck), id: stack.id };
-  }, [text, whole]);
+    return { unit, say: sayFor(unit), id: stack.id };
+  }, [text, whole, sayFor]);
   if (!drawn) return <p className="aside">{desk.say(phrase('workshop.stack-not-drawn'))}</p>;
   return (
     <figure className="dr-figure">

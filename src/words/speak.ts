@@ -1,0 +1,106 @@
+/**
+ * Turns phrases into sentences: ICU messages, lists, and the shop's own names for the deck's things. The
+ * messages are handed in, so that a page loads only its own language, and of that what it needs first.
+ */
+import { IntlMessageFormat } from 'intl-messageformat';
+import type { Phrase, PhraseValue, ThingKind } from '../core/questions/phrase.ts';
+import type { Deck, Named } from '../core/unit/deck.ts';
+
+export type Say = (phrase: Phrase) => string;
+
+export const LANGUAGES = ['en', 'de', 'es'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** ICU messages by key. */
+export type Messages = Readonly<Record<string, string>>;
+
+/** Kinds whose id is printed on charts and drawings, so that it stands beside the name: "low brake B1". */
+const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'interlock', 'seat'];
+
+/** What the deck calls a thing: its name, with the id where drawings show that; else the id. */
+export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
+  const among: Record<ThingKind, readonly Named[] | undefined> = {
+    element: deck.train.elements,
+    range: [...deck.chart.ranges, ...(deck.chart.neutral ?? [])],
+    gearset: deck.train.gearsets,
+    shaft: deck.train.shafts,
+    solenoid: deck.solenoids,
+    position: deck.lever?.positions,
+    interlock: deck.interlocks,
+    sensor: deck.sensors,
+    part: deck.shaftLine,
+    seat: deck.seats,
+    sequence: deck.sequences,
+    stack: deck.stacks,
+    fit: deck.fits,
+    supply: deck.electrical?.supplies,
+    thermistor: deck.electrical?.thermistors,
+    connector: deck.electrical?.connectors,
+    fluid: deck.fluids,
+    torque: deck.torques,
+  };
+  const name = among[kind]?.find((record) => record.id === id)?.name;
+  if (name === undefined) return id;
+  return LABELLED.includes(kind) && !name.includes(id) ? `${name} ${id}` : name;
+}
+
+/** A message without these characters says itself: no need to parse it. */
+const PLAIN = /^[^{}']*$/;
+
+/**
+ * A speaker of these messages; with a deck it knows the deck's names. Messages that come later are found as
+ * well. A missing message throws: tests find it.
+ */
+export function speakerOf(deck: Deck | null, language: Language, messages: Messages): Say {
+  const formats = new Map<string, IntlMessageFormat>();
+  let lists: Intl.ListFormat | undefined;
+  const list = (items: readonly string[]): string => {
+    if (items.length < 2) return items.join('');
+    lists ??= new Intl.ListFormat(language, { type: 'conjunction', style: 'long' });
+    return lists.format(items);
+  };
+  const render = (value: PhraseValue): string | number =>
+    typeof value === 'string' || typeof value === 'number'
+      ? value
+      : 'key' in value
+        ? speak(value)
+        : list(value.map((item) => String(render(item))));
+  const speak = (phrase: Phrase): string => {
+    const values = phrase.values ?? {};
+    if (phrase.key === 'thing') {
+      const kind = values.kind as ThingKind;
+      const id = String(values.id);
+      if (kind === 'shaft' && id === 'case') return speak({ key: 'shaft.case' });
+      return deck ? nameOf(deck, kind, id) : id;
+    }
+    if (phrase.key === 'text') return String(values.text);
+    const message = messages[phrase.key];
+    if (message === undefined) throw new Error(`no words for "${phrase.key}"`);
+    if (PLAIN.test(message)) return message;
+    let format = formats.get(phrase.key);
+    if (!format) {
+      format = new IntlMessageFormat(message, language, undefined, { ignoreTag: true });
+      formats.set(phrase.key, format);
+    }
+    const rendered = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, render(value)]));
+    return String(format.format(rendered));
+  };
+  return (phrase) => {
+    const text = speak(phrase);
+    return startsWithThing(phrase, messages) ? asSentence(text) : text;
+  };
+}
+
+/** Whether the message opens with a placeholder that a thing or a place of the deck, or a list of them, fills. */
+function startsWithThing(phrase: Phrase, messages: Messages): boolean {
+  const name = /^\{(\w+)\}/.exec(messages[phrase.key] ?? '')?.[1];
+  const value = name === undefined ? undefined : phrase.values?.[name];
+  const [first] = Array.isArray(value) ? value : [value];
+  return typeof first === 'object' && (first.key === 'thing' || first.key.startsWith('place.'));
+}
+
+/** A sentence that starts with a shop name starts with a capital; an id like "s4" is left as it is printed. */
+function asSentence(text: string): string {
+  const first = /^\p{Ll}[\p{Ll}-]*(?=[\s,:])/u.exec(text);
+  return first && /[.?!]$/.test(text) ? text.charAt(0).toLocaleUpperCase() + text.slice(1) : text;
+}
