@@ -3,43 +3,53 @@
  * a report a third as long before it is compressed, and quicker to read. docs/exchange.md has the format.
  */
 import type { Attempt } from '../core/memory/attempt.ts';
-import { attempt as attemptShape, id, short } from './fields.ts';
+import { attempt as attemptShape, id, list, short } from './fields.ts';
 import { z } from './zod.ts';
 
 /** Attempts in one report; two years of an hour a day. */
 export const MAX_ATTEMPTS = 50_000;
 
-const list = <T extends z.ZodType>(entry: T) => z.array(entry).max(MAX_ATTEMPTS);
-const word = z.int().min(0);
-const words = z.array(word).max(60);
-const bit = z.union([z.literal(0), z.literal(1)]);
+/** Looked at by hand: a hundred thousand entries are nothing unusual, nor a million wrong ones from a stranger. */
+const all = <T>(is: (entry: unknown) => boolean, most = MAX_ATTEMPTS) =>
+  z.custom<T[]>((value) => Array.isArray(value) && value.length <= most && value.every(is), { abort: true });
+
+const isWord = (value: unknown) => Number.isSafeInteger(value) && (value as number) >= 0;
+const isShort = (value: unknown) => short.safeParse(value).success;
+const text = all<string>((value) => id.safeParse(value).success);
+const whole = all<number>(Number.isSafeInteger);
+const real = all<number>(Number.isFinite);
+const bit = all<0 | 1>((value) => value === 0 || value === 1);
+const word = all<number>(isWord);
+const words = all<number[]>((value) => Array.isArray(value) && value.length <= 60 && value.every(isWord));
 
 export const columns = z
   .strictObject({
-    words: z.array(short).max(20_000),
-    id: list(id),
-    revision: list(z.int()),
-    family: list(word),
-    fact: list(word),
-    seed: list(z.int()),
-    facts: list(words),
-    guessRate: list(z.number()),
-    answer: list(z.unknown()),
-    right: list(bit),
-    slipUps: list(words),
-    missed: list(words),
-    seconds: list(z.number()),
-    interrupted: list(bit),
-    at: list(z.int()),
-    day: list(z.int()),
-    zone: list(word),
-    device: list(word),
-    sequence: list(z.int()),
-    drill: list(word),
+    words: all<string>(isShort, 20_000),
+    id: text,
+    revision: whole,
+    family: word,
+    fact: word,
+    seed: whole,
+    facts: words,
+    guessRate: real,
+    answer: all<unknown>(() => true),
+    right: bit,
+    slipUps: words,
+    missed: words,
+    seconds: real,
+    interrupted: bit,
+    at: whole,
+    day: whole,
+    zone: word,
+    device: word,
+    sequence: whole,
+    drill: word,
   })
   .refine(({ words: _, ...lists }) => Object.values(lists).every(({ length }) => length === lists.id.length));
 
 export type Columns = z.infer<typeof columns>;
+
+const attemptList = list(attemptShape, MAX_ATTEMPTS);
 
 /** Columns of the attempts of one deck. */
 export function packAttempts(attempts: readonly Attempt[]): Columns {
@@ -75,7 +85,7 @@ export function packAttempts(attempts: readonly Attempt[]): Columns {
   return { words: [...places.keys()], ...lists };
 }
 
-/** The attempts, each checked; the error names the first that is none. */
+/** The attempts, each checked up to the first that is none; the error names it. */
 export function unpackAttempts(deck: string, packed: Columns): z.ZodSafeParseResult<Attempt[]> {
   const word = (place: number) => packed.words[place];
   let [at, day, sequence] = [0, 0, 0];
@@ -108,5 +118,5 @@ export function unpackAttempts(deck: string, packed: Columns): z.ZodSafeParseRes
       drill: word(packed.drill[index]!),
     };
   });
-  return z.array(attemptShape).safeParse(rows);
+  return attemptList.safeParse(rows);
 }

@@ -22,9 +22,37 @@ export const date = z.string().refine((text) => dayOfDate(text) !== null);
 export const time = z.string().refine((text) => minutesOfTime(text) !== null);
 export const share = z.number().min(0).max(1);
 
+/**
+ * A list whose reading ends at its first wrong entry, which is told. A library that tells them all can be given a
+ * million, by a message that was a few thousand letters before it was unpacked.
+ */
+export const list = <T extends z.ZodType>(entry: T, most: number, least = 0): z.ZodType<z.output<T>[]> =>
+  z.unknown().transform((value, context): z.output<T>[] => {
+    const wrong = (path: readonly PropertyKey[]) => {
+      context.addIssue({ code: 'custom', path: [...path] });
+      return z.NEVER;
+    };
+    if (!Array.isArray(value) || value.length < least || value.length > most) return wrong([]);
+    const entries: z.output<T>[] = [];
+    for (const [index, one] of value.entries()) {
+      const read = entry.safeParse(one);
+      if (!read.success) return wrong([index, ...(read.error.issues[0]?.path ?? [])]);
+      entries.push(read.data);
+    }
+    return entries;
+  });
+
+const MAX_FIELDS = 400;
 const optionId = z.string().max(120);
-const ids = z.array(optionId).max(60);
-const record = z.record(optionId, optionId).refine((fields) => Object.keys(fields).length <= 400);
+const ids = list(optionId, 60);
+const record = z.custom<Record<string, string>>((value) => {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return false;
+  const fields = Object.entries(value);
+  return (
+    fields.length <= MAX_FIELDS &&
+    fields.every((field) => field.every((text) => optionId.safeParse(text).success))
+  );
+});
 
 const answer: z.ZodType<Answer> = z.discriminatedUnion('form', [
   z.strictObject({ form: z.literal('set'), picks: ids }),
@@ -37,10 +65,9 @@ const answer: z.ZodType<Answer> = z.discriminatedUnion('form', [
 ]);
 
 /** A newer Detent may know slip-ups that have no name here: the attempt counts all the same. */
-const slipUps = z
-  .array(short)
-  .max(40)
-  .transform((names) => names.filter((name): name is SlipUp => Object.hasOwn(SLIP_UPS, name)));
+const slipUps = list(short, 40).transform((names) =>
+  names.filter((name): name is SlipUp => Object.hasOwn(SLIP_UPS, name)),
+);
 
 export const attempt = z.strictObject({
   id,
@@ -49,13 +76,13 @@ export const attempt = z.strictObject({
   family: id,
   fact,
   seed: z.int(),
-  facts: z.array(fact).min(1).max(60),
+  facts: list(fact, 60, 1),
   form: z.enum(['set', 'one', 'order', 'number', 'pair', 'fill', 'place']),
   guessRate: share,
   answer,
   right: z.boolean(),
   slipUps,
-  missed: z.array(fact).max(60),
+  missed: list(fact, 60),
   seconds: z.number().min(0).max(10_000_000),
   interrupted: z.boolean(),
   at: moment,
@@ -67,4 +94,5 @@ export const attempt = z.strictObject({
 }) satisfies z.ZodType<Attempt>;
 
 /** The first place where a value is not what it should be: "attempts.3.day". */
-export const whereWrong = (error: z.ZodError): string => error.issues[0]?.path.map(String).join('.') ?? '';
+export const whereWrong = (error: z.ZodError): string =>
+  (error.issues[0]?.path ?? []).map(String).join('.').slice(0, 100);

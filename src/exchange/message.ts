@@ -13,6 +13,7 @@ import {
   date,
   fact,
   id,
+  list,
   moment,
   ref,
   revision,
@@ -35,16 +36,19 @@ const correction = z.strictObject({
   id,
   deck: id,
   revision,
-  refs: z.array(ref.transform((text) => text as Ref)).max(2000),
-  facts: z.array(fact).max(5000),
+  refs: list(
+    ref.transform((text) => text as Ref),
+    2000,
+  ),
+  facts: list(fact, 5000),
   note: words,
   at: moment,
 });
 
 const scope = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('deck') }),
-  z.strictObject({ kind: z.literal('areas'), areas: z.array(z.enum(AREAS)).min(1).max(AREAS.length) }),
-  z.strictObject({ kind: z.literal('facts'), facts: z.array(fact).min(1).max(5000) }),
+  z.strictObject({ kind: z.literal('areas'), areas: list(z.enum(AREAS), AREAS.length, 1) }),
+  z.strictObject({ kind: z.literal('facts'), facts: list(fact, 5000, 1) }),
 ]);
 
 const assignment = z.strictObject({
@@ -57,7 +61,7 @@ const assignment = z.strictObject({
   minutes: z.int().min(1).max(120),
   threshold: z.strictObject({ share, cautioned: z.boolean() }),
   note: words.nullable(),
-  corrections: z.array(correction).max(500),
+  corrections: list(correction, 500),
   madeAt: moment,
 }) satisfies z.ZodType<Assignment>;
 
@@ -79,8 +83,8 @@ const report = z.strictObject({
   learner: z.strictObject({ id, name: short }),
   madeAt: moment,
   attempts: columns,
-  flags: z.array(flag).max(2000),
-  corrections: z.array(id).max(500),
+  flags: list(flag, 2000),
+  corrections: list(id, 500),
 });
 
 const seal = z.strictObject({ key: z.string().max(100), signature: z.string().max(100) });

@@ -99,14 +99,17 @@ export function readChart(
   const elements = columns.filter(
     ({ column, title }) => column !== ratioColumn && (title !== '' || filled(column)),
   );
-  for (const [index, { id, column }] of elements.entries())
-    if (id === '') wrong('id-missing', 0, column);
-    else if (elements.findIndex((other) => other.id === id) < index) wrong('id-twice', 0, column);
+  const seen = { elements: new Set<string>(), rows: new Set<string>() };
+  const claim = (ids: Set<string>, id: string, row: number, column: number) => {
+    if (id === '') wrong('id-missing', row, column);
+    else if (ids.has(id)) wrong('id-twice', row, column);
+    ids.add(id);
+  };
+  for (const { id, column } of elements) claim(seen.elements, id, 0, column);
 
   const read = rows.map((row, index): ChartRow => {
     const { id, name } = idFrom(row[0]!);
-    if (id === '') wrong('id-missing', index + 1, 0);
-    else if (rows.findIndex((other) => idFrom(other[0]!).id === id) < index) wrong('id-twice', index + 1, 0);
+    claim(seen.rows, id, index + 1, 0);
     const marks = elements.map(({ id: element, column }) => {
       const mark = readMark(row[column]!);
       if (!mark) wrong('mark-unknown', index + 1, column);

@@ -26,6 +26,9 @@ export interface TableProblem {
 export const problemPhrase = ({ code, line, column, text, choices }: TableProblem): Phrase =>
   say(`table.${code}`, { line, column, text, choices: choices ?? [] });
 
+/** More than these are not told: nobody reads them, and a table can hold a hundred thousand. */
+export const MAX_PROBLEMS = 200;
+
 export class Problems {
   readonly all: TableProblem[] = [];
 
@@ -36,6 +39,7 @@ export class Problems {
     text: string,
     choices?: readonly string[],
   ): void {
+    if (this.all.length >= MAX_PROBLEMS) return;
     this.all.push({ code, line, column, text, ...(choices && { choices }) });
   }
 

@@ -13,6 +13,9 @@ import { freeText, writeTable } from './table.ts';
 const NEEDED = ['sequence', 'text'];
 const OTHERS = ['step', 'turned', 'after', 'reason', 'tool', 'torque', 'torqueUnit', 'hazards', 'ifSkipped'];
 
+/** Of many steps the ones just above are named. */
+const MAX_CHOICES = 20;
+
 /** Said of a step that follows the one above it with nothing said. */
 export const AS_DONE = 'It was done in this order.';
 
@@ -22,15 +25,10 @@ function afterOf(line: Line, steps: readonly DeckStep[], problems: Problems): De
     .text('reason')
     .split('|')
     .map((reason) => reason.trim());
+  const known = new Set(steps.map(({ id }) => id));
+  const choices = [...known].slice(-MAX_CHOICES);
   for (const name of names)
-    if (!steps.some(({ id }) => id === name))
-      problems.add(
-        'word-unknown',
-        line.line,
-        line.place('after'),
-        name,
-        steps.map(({ id }) => id),
-      );
+    if (!known.has(name)) problems.add('word-unknown', line.line, line.place('after'), name, choices);
   return names.map((step, index) => ({ step, reason: (reasons[index] ?? reasons[0]) || AS_DONE }));
 }
 

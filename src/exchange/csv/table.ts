@@ -9,8 +9,10 @@ import { type ExchangeTrouble, trouble } from '../trouble.ts';
 
 export type Cells = readonly (readonly string[])[];
 
-/** Letters and cells of the largest table that is read. */
+/** Letters, lines, columns and cells of the largest table that is read; a whole deck has less in each. */
 export const MAX_LETTERS = 1_000_000;
+export const MAX_LINES = 5000;
+export const MAX_COLUMNS = 500;
 export const MAX_CELLS = 100_000;
 
 /** The first of equally even ones is taken. */
@@ -41,8 +43,9 @@ export function readTable(text: string): Result<Cells, ExchangeTrouble> {
     const [[shareA, widthA], [shareB, widthB]] = [evenness(a), evenness(b)];
     return shareB > shareA || (shareB === shareA && widthB > widthA) ? b : a;
   });
-  const width = Math.max(...best.map(({ length }) => length));
-  if (width * best.length > MAX_CELLS) return fail(trouble('too-large'));
+  const width = best.reduce((most, { length }) => Math.max(most, length), 0);
+  if (best.length > MAX_LINES || width > MAX_COLUMNS || width * best.length > MAX_CELLS)
+    return fail(trouble('too-large'));
   return pass(best.map((row) => [...row, ...new Array<string>(width - row.length).fill('')]));
 }
 
