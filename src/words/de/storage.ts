@@ -8,6 +8,8 @@ export const STORAGE = {
     'Deine Antworten sind sicher und unverändert. Ein neueres Detent hat sie übernommen, vielleicht in einem anderen Tab: lade diese Seite neu.',
   'storage.deleted':
     'Was hier gespeichert war, wurde in einem anderen Tab von diesem Gerät genommen. Unter diesem Namen lässt sich nichts mehr speichern. Lade diese Seite neu.',
+  'storage.elsewhere':
+    'Deine Antworten sind sicher. Diese Übung ging in einem anderen Tab weiter, darum wurde das hier nicht gespeichert: mach dort weiter oder drücke auf Hier weitermachen.',
   'storage.unavailable':
     'Dieser Browser gibt Detent gerade keinen Ort zum Speichern. Ein privates Fenster kann der Grund sein: öffne Detent in einem normalen Fenster oder lade neu.',
   'storage.unreadable':

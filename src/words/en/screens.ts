@@ -58,6 +58,7 @@ export const SCREENS = {
   'drill.caution': 'Caution',
   'drill.caution-defer': 'The maker’s service information comes first.',
   'drill.answer-part': 'Your answer',
+  'drill.go-on-here': 'Go on here',
   'drill.again': 'Asked again: it slipped earlier in this drill.',
 
   'example.title': 'Worked example',
@@ -133,7 +134,7 @@ export const SCREENS = {
   'unit.fit.opens': 'A thicker part gives more play.',
   'unit.fit.parts': 'Parts: {parts}.',
   'unit.wires': 'Wires',
-  'unit.winding': '{ohms} at 20 °C, on {supply}, switched on the {side} side',
+  'unit.winding': '{ohms} at 20 °C, on {supply}, switched on the {side, select, low {low} other {high}} side',
   'unit.coil': 'coil, {ohms} at 20 °C',
   'unit.hall': 'needs a supply: {supply}',
   'unit.sequences': 'Work in steps',

@@ -58,6 +58,7 @@ export const SCREENS = {
   'drill.caution': 'Precaución',
   'drill.caution-defer': 'La información de servicio del fabricante va primero.',
   'drill.answer-part': 'Tu respuesta',
+  'drill.go-on-here': 'Seguir aquí',
   'drill.again': 'Otra vez: se soltó antes en esta práctica.',
 
   'example.title': 'Ejemplo resuelto',
@@ -132,7 +133,8 @@ export const SCREENS = {
   'unit.fit.opens': 'Una pieza más gruesa da más juego.',
   'unit.fit.parts': 'Piezas: {parts}.',
   'unit.wires': 'Cableado',
-  'unit.winding': '{ohms} a 20 °C, con {supply}, conmutado por el lado {side}',
+  'unit.winding':
+    '{ohms} a 20 °C, con {supply}, conmutado por el lado {side, select, low {bajo} other {alto}}',
   'unit.coil': 'bobina, {ohms} a 20 °C',
   'unit.hall': 'necesita alimentación: {supply}',
   'unit.sequences': 'Trabajo por pasos',
