@@ -55,7 +55,7 @@ export const MEASURING = {
 
   'family.select-part': 'Elegir la pieza selectiva',
   'select-part.prompt':
-    '{fit}: límites {low} a {high} {unit}, se busca {aim}{aimed, select, middle {, el medio} other {}}. Una pieza más gruesa {effect, select, closes {quita juego} other {da más juego}}, uno por uno. Se midieron dos unidades.{bar, select, none {} other { La barra es de {bar} {unit}.}}{gasket, select, none {} other { La junta suma {gasket} {unit}.}} Dale a cada una la pieza de la lista que la deje más cerca de lo buscado y dentro de los límites.',
+    '{fit}: límites {low} a {high} {unit}, se busca {aim}{aimed, select, middle {, el medio} other {}}. Una pieza más gruesa {effect, select, closes {quita juego} other {da más juego}}, en la misma medida. Se midieron dos unidades.{bar, select, none {} other { La barra es de {bar} {unit}.}}{gasket, select, none {} other { La junta suma {gasket} {unit}.}} Dale a cada una la pieza de la lista que la deje más cerca de lo buscado y dentro de los límites.',
   'select-part.row': 'Primera unidad: {first}. Segunda unidad: {second}.',
   'select-part.reason-closes':
     'El juego sin pieza puesta, menos el juego que debe quedar, es el espesor que hace falta.',
@@ -101,7 +101,7 @@ export const MEASURING = {
 
   'family.impossible-reading': 'Cifras que no pueden ser',
   'impossible-reading.prompt':
-    '{fit}: cinco notas del banco. Una pieza más gruesa quita juego, uno por uno; las lecturas valen con {tolerance} {unit}. ¿Cuáles de estas no pueden ser?',
+    '{fit}: cinco notas del banco. Una pieza más gruesa quita juego en la misma medida; las lecturas valen con {tolerance} {unit}. ¿Cuáles de estas no pueden ser?',
   'impossible-reading.note': 'Límites {low} a {high}. Leído {reading}.',
   'impossible-reading.note-then':
     'Límites {low} a {high}. Leído {reading}; luego {play} {unit}, con {part} puesta.',

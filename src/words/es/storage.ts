@@ -1,0 +1,13 @@
+/** What went wrong with storage: what is safe first, then what to do. */
+export const STORAGE = {
+  'storage.full':
+    'Todo lo guardado hasta ahora está a salvo, pero en este aparato ya no hay espacio. Libera espacio y vuelve a tocar Comprobar.',
+  'storage.blocked':
+    'Tus respuestas están a salvo. Detent sigue abierto en otra pestaña, que las tiene: cierra esa pestaña y vuelve a intentarlo.',
+  'storage.newer':
+    'Tus respuestas están a salvo y sin cambios. Un Detent más nuevo las tomó, quizá en otra pestaña: recarga esta página.',
+  'storage.unavailable':
+    'Este navegador no le da ahora a Detent un lugar para guardar respuestas. Puede ser por una ventana privada: abre Detent en una ventana normal, o recarga.',
+  'storage.unreadable':
+    '{count, plural, one {Una respuesta guardada} other {# respuestas guardadas}} no {count, plural, one {se puede leer con esta versión y queda fuera} other {se pueden leer con esta versión y quedan fuera}}. No se borró nada.',
+} as const;
