@@ -138,8 +138,9 @@ export function apply(value: Anything, change: Change): void {
   else if (change.kind === 'double' && Array.isArray(holder))
     holder.push(structuredClone(holder[Number(key)]));
   else if (change.kind === 'reverse' && Array.isArray(holder)) holder.reverse();
-  else if (change.kind === 'put') write(holder, key, change.value);
-  else if (change.kind === 'key') write(Array.isArray(holder) ? value : holder, change.key, change.value);
+  else if (change.kind === 'put') write(holder, key, structuredClone(change.value));
+  else if (change.kind === 'key')
+    write(Array.isArray(holder) ? value : holder, change.key, structuredClone(change.value));
   else if (change.kind === 'swap' && typeof holder[key] === 'string' && texts.length > 0)
     holder[key] = texts[change.text % texts.length];
 }

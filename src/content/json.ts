@@ -10,7 +10,7 @@ import { type Finding, makeFinding, type Path } from './finding.ts';
 /** Characters of the largest deck text that is read; a full deck has some tens of thousands. */
 export const MAX_LENGTH = 4_000_000;
 export const MAX_DEPTH = 32;
-/** Values, lists and objects included; a full deck has some five thousand. What is made of each costs more than it. */
+/** Values, lists and objects included, empty ones twice; a full deck has some five thousand. What is made of each costs more than it. */
 export const MAX_VALUES = 20_000;
 
 export interface JsonText {

@@ -47,7 +47,10 @@ export function parseDeck(text: string): Result<Parsed, readonly Finding[]> {
   );
   const shape = checkShape(value);
   if (!shape.ok) return fail(locate(told([...repeated, ...shape.error], value)));
-  return pass({ deck: shape.value, findings: locate(told([...repeated, ...checkRules(shape.value)], value)) });
+  return pass({
+    deck: shape.value,
+    findings: locate(told([...repeated, ...checkRules(shape.value)], value)),
+  });
 }
 
 /** Reads a deck for use: fails with every finding when one of them is an error. */

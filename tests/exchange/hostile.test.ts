@@ -251,7 +251,7 @@ describe('chains of codes', () => {
           }
         },
       ),
-      runs(40),
+      runs(20),
     );
   });
 });

@@ -12,7 +12,7 @@ export type DraftSequence = NonNullable<DeckDraft['sequences']>[number];
 type DraftStep = NonNullable<DraftSequence['steps']>[number];
 
 /** An id of a few words of the step: "Take the pan off." → "take-the-pan-off". Letters of any script stay. */
-export function stepIdFrom(words: string, taken: readonly (string | undefined)[]): string {
+export function stepIdFrom(words: string, taken: { includes(id: string): boolean }): string {
   const stem =
     words
       .toLowerCase()
@@ -31,15 +31,16 @@ export function stepIdFrom(words: string, taken: readonly (string | undefined)[]
 
 /** Steps from lines: "Take the pan off. / Set the pan on." also says what is done when it goes together. */
 export function stepsFromLines(lines: string, before: readonly DraftStep[]): DraftStep[] {
-  const taken = before.map(({ id }) => id);
+  const ids = new Set(before.map(({ id }) => id));
+  const taken = { includes: (id: string) => ids.has(id) };
   return lines
     .split('\n')
     .map((line) => line.replace(/^\s*(?:\d{1,3}[.)]|[-*•])\s+/, '').trim())
     .filter((line) => line !== '')
     .map((line) => {
-      const [text = '', turned] = line.split(/\s+\/\s+/, 2);
+      const [text = '', turned] = line.replace(/\s+/g, ' ').split(' / ', 2);
       const id = stepIdFrom(text, taken);
-      taken.push(id);
+      ids.add(id);
       return { id, text, ...(turned && { turned }) };
     });
 }
