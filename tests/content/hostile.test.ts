@@ -129,7 +129,7 @@ describe('decks that pass the checks', () => {
       }),
       runs(40),
     );
-    expect(asked).toBeGreaterThan(40);
+    expect(asked).toBeGreaterThan(10);
   });
 });
 
