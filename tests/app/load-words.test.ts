@@ -1,0 +1,102 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { openWords } from '../../src/app/load-words.ts';
+import { ask } from '../../src/core/questions/ask.ts';
+import { FAMILIES } from '../../src/core/questions/families/index.ts';
+import type { Phrase } from '../../src/core/questions/phrase.ts';
+import { makeUnit } from '../../src/core/unit/unit.ts';
+import { EN } from '../../src/words/en/index.ts';
+import { type Messages, speakerOf } from '../../src/words/speak.ts';
+import { shippedDecks } from '../units.ts';
+
+const src = fileURLToPath(new URL('../../src/', import.meta.url));
+
+/** Source files in these folders, those beneath included; what facts are called is told by lists only. */
+const sourcesIn = (...folders: readonly string[]) =>
+  folders.flatMap((folder) =>
+    readdirSync(`${src}${folder}`, { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.tsx?$/.test(name) && name !== 'fact-name.ts')
+      .map((name) => readFileSync(`${src}${folder}/${name}`, 'utf8')),
+  );
+
+/** Keys that a source names, and all that begin as a key it puts together begins. */
+function keysNamed(source: string): string[] {
+  const whole = [...source.matchAll(/'([a-z0-9.-]+)'/g)].flatMap(([, key]) => (key! in EN ? [key!] : []));
+  const begun = [...source.matchAll(/`([a-z0-9-]+\.[a-z0-9.-]*)\$\{/g)].flatMap(([, start]) =>
+    Object.keys(EN).filter((key) => key.startsWith(start!)),
+  );
+  return [...whole, ...begun];
+}
+
+function* phrasesIn(value: unknown): Generator<Phrase> {
+  if (typeof value !== 'object' || value === null) return;
+  if (typeof (value as Partial<Phrase>).key === 'string') yield value as Phrase;
+  else for (const inner of Object.values(value)) yield* phrasesIn(inner);
+}
+
+test('all words are those of the catalogue', async () => {
+  const words = openWords('en');
+  expect(words.messages).toEqual({});
+  await words.loadAll();
+  expect(words.messages).toEqual(EN);
+});
+
+describe('a drill says all it can say with its own words', () => {
+  const words = openWords('en');
+  beforeAll(() => words.loadDrill());
+  const missing = (keys: readonly string[]) => [...new Set(keys)].filter((key) => !(key in words.messages));
+
+  test('and they are not all words', () => {
+    expect(Object.keys(words.messages).length).toBeLessThan(0.7 * Object.keys(EN).length);
+  });
+
+  test('whatever a family asks, explains and calls a slip-up', () => {
+    let asked = 0;
+    for (const unit of shippedDecks().map(makeUnit)) {
+      const say = speakerOf(unit.deck, 'en', words.messages);
+      for (const family of FAMILIES) {
+        const question = ask(unit, family, 1);
+        if (!question) continue;
+        asked++;
+        for (const phrase of phrasesIn(question)) expect(say(phrase)).toBeTruthy();
+        for (const { slipUp } of question.lures) expect(say({ key: `slip-up.${slipUp}` })).toBeTruthy();
+      }
+    }
+    expect(asked).toBeGreaterThan(FAMILIES.length);
+  });
+
+  test.each([
+    ['questions', sourcesIn('core/questions')],
+    ['answer forms', sourcesIn('ui/answers')],
+    ['drawings', sourcesIn('ui/drawings')],
+    ['the drill', sourcesIn('screens/drill')],
+    ['what stands before any screen', sourcesIn('app')],
+  ])('whatever key the code of %s names', (_, sources) => {
+    const keys = sources.flatMap(keysNamed);
+    expect(keys.length).toBeGreaterThan(0);
+    expect(missing(keys)).toEqual([]);
+  });
+});
+
+test('what a language has no file for is said in English, and nothing else of English is loaded', async () => {
+  const loaded: string[] = [];
+  const file = (name: string, messages: Messages) => async () => {
+    loaded.push(name);
+    return { ALL: messages };
+  };
+  const words = openWords('de', {
+    en: {
+      '../words/en/chart.ts': file('en/chart', { 'chart.off': 'off' }),
+      '../words/en/plan.ts': file('en/plan', { 'plan.title': 'The way to class' }),
+    },
+    de: { '../words/de/chart.ts': file('de/chart', { 'chart.off': 'aus' }) },
+    es: {},
+  });
+  await words.loadDrill();
+  expect(words.messages).toEqual({ 'chart.off': 'aus' });
+  await words.loadAll();
+  await words.loadAll();
+  expect(words.messages).toEqual({ 'chart.off': 'aus', 'plan.title': 'The way to class' });
+  expect(loaded).toEqual(['de/chart', 'en/plan']);
+});
