@@ -38,6 +38,21 @@ afterEach(() => {
 });
 
 describe('a case to solve', () => {
+  test('what can hurt in a test stands before it, and defers to the maker', async () => {
+    await open(await bench(deck));
+    const kinds = screen.getAllByRole('group').filter((group) => group.tagName === 'DETAILS');
+    const cautioned = kinds.filter((kind) => within(kind).queryByRole('note'));
+    expect(cautioned.length).toBeGreaterThanOrEqual(3);
+    const road = kinds.find((kind) => within(kind).queryByText(/The driver drives; somebody else reads/))!;
+    const gauge = kinds.find((kind) => within(kind).queryByText(/scalds through cloth/))!;
+    for (const kind of [road, gauge]) {
+      const note = within(kind).getByRole('note');
+      expect(note).toHaveTextContent('The maker’s service information comes first.');
+      const first = within(kind).getAllByRole('button')[0]!;
+      expect(note.compareDocumentPosition(first) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
+    }
+  });
+
   test('the best way asked test by test finds the cause with the effort it says', async () => {
     const user = userEvent.setup();
     const run = await open(await bench(deck));

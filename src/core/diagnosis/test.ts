@@ -7,6 +7,7 @@
 import { rowsOf } from '../faults/chart.ts';
 import { usualPosition } from '../faults/pressure.ts';
 import { frictionOf } from '../hydraulics/feeds.ts';
+import type { Hazard } from '../unit/cautions.ts';
 import type { Deck } from '../unit/deck.ts';
 import type { Ref, Row, Unit } from '../unit/unit.ts';
 
@@ -66,6 +67,41 @@ export const COSTS: Readonly<Record<TestKind, number>> = {
   resistance: 3,
   gauge: 4,
 };
+
+/** What can hurt whoever makes a test of the kind, on a vehicle that runs or is live. */
+const DANGERS: Readonly<Record<TestKind, readonly Hazard[]>> = {
+  road: ['moving-test', 'road-test'],
+  codes: [],
+  signal: ['moving-test'],
+  voltage: ['electrical'],
+  resistance: ['electrical'],
+  gauge: ['pressure', 'hot-fluid', 'rotating'],
+};
+
+/** Dangers to be told before tests of a kind, and the deck's own cautions about what those tests touch. */
+export function cautionsOfTests(
+  deck: Deck,
+  kind: TestKind,
+  tests: readonly Test[],
+): { readonly hazards: readonly Hazard[]; readonly texts: readonly string[] } {
+  const touched = new Set(
+    tests.flatMap((test) =>
+      test.kind === 'gauge'
+        ? [`element:${test.element}`]
+        : test.kind === 'resistance' || test.kind === 'voltage'
+          ? [`solenoid:${test.solenoid}`]
+          : test.kind === 'signal'
+            ? [`sensor:${test.sensor}`]
+            : [],
+    ),
+  );
+  return {
+    hazards: DANGERS[kind],
+    texts: (deck.cautions ?? [])
+      .filter(({ attachedTo }) => attachedTo.some((ref) => touched.has(ref)))
+      .map(({ text }) => text),
+  };
+}
 
 /** Points of effort; a whole number above zero. */
 export type CostOf = (test: Test) => number;

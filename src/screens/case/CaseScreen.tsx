@@ -13,7 +13,14 @@ import {
   moveCase,
 } from '../../core/diagnosis/case.ts';
 import { faultPhrase, observationPhrase, testPhrase } from '../../core/diagnosis/say.ts';
-import { costOf, TEST_KINDS, type Test, type TestKind, testId } from '../../core/diagnosis/test.ts';
+import {
+  cautionsOfTests,
+  costOf,
+  TEST_KINDS,
+  type Test,
+  type TestKind,
+  testId,
+} from '../../core/diagnosis/test.ts';
 import { faultId } from '../../core/faults/fault.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { seedOf } from '../../core/random.ts';
@@ -55,6 +62,33 @@ interface MovesProps {
   readonly onMove: (move: CaseMove) => void;
 }
 
+/** What can hurt in the tests of a kind: told where they are chosen, before any of them is. */
+function TestCautions({
+  kind,
+  run,
+  unit,
+  say,
+}: Pick<MovesProps, 'run' | 'unit' | 'say'> & { kind: TestKind }) {
+  const { hazards, texts } = cautionsOfTests(
+    unit.deck,
+    kind,
+    run.table.tests.filter((test) => test.kind === kind),
+  );
+  if (hazards.length + texts.length === 0) return null;
+  return (
+    <div className="caution" role="note">
+      <strong>{say(phrase('drill.caution'))}</strong>
+      {hazards.map((hazard) => (
+        <p key={hazard}>{say(phrase(`hazard-harm.${hazard}`))}</p>
+      ))}
+      {texts.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      <p className="aside">{say(phrase('drill.caution-defer'))}</p>
+    </div>
+  );
+}
+
 function Tests({ run, state, unit, say, onMove }: MovesProps) {
   const asked = new Set(state.asked.map(({ test }) => testId(test)));
   const byKind = (kind: TestKind) => run.table.tests.filter((test) => test.kind === kind);
@@ -81,6 +115,7 @@ function Tests({ run, state, unit, say, onMove }: MovesProps) {
               }),
             )}
           </summary>
+          <TestCautions kind={kind} run={run} unit={unit} say={say} />
           <div className="choices wide">{byKind(kind).map(key)}</div>
         </details>
       ))}
