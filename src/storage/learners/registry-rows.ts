@@ -1,6 +1,7 @@
 /** The shapes in which names are kept, checked whenever one is read. */
 import { z } from '../zod.ts';
 import { isLearnerDatabase } from './databases.ts';
+import { IDLE_CHOICES, type IdleMinutes } from './idle.ts';
 import { type Lock, lockValue } from './lock.ts';
 
 export interface StoredLearner {
@@ -26,10 +27,5 @@ export const learnerRow: z.ZodType<StoredLearner> = z.strictObject({
   pinOffAt: z.int().nullable(),
   leaving: z.boolean(),
 });
-
-/** Minutes without a touch after which a learner is left; null: never. */
-export const IDLE_CHOICES = [1, 2, 5, 10, 20, null] as const;
-export type IdleMinutes = (typeof IDLE_CHOICES)[number];
-export const USUAL_IDLE_MINUTES = 5;
 
 export const idleValue: z.ZodType<IdleMinutes> = z.union(IDLE_CHOICES.map((choice) => z.literal(choice)));

@@ -15,17 +15,12 @@ import {
   learnerDatabases,
   newDatabaseName,
 } from './databases.ts';
+import { type IdleMinutes, USUAL_IDLE_MINUTES } from './idle.ts';
 import { countTry, type Lock, lockValue, newLock, waitLeft } from './lock.ts';
 import { isSameName } from './name.ts';
 import { hashPin, isPinOf, measureIterations } from './pin.ts';
 import { RegistryDatabase } from './registry-database.ts';
-import {
-  type IdleMinutes,
-  idleValue,
-  learnerRow,
-  type StoredLearner,
-  USUAL_IDLE_MINUTES,
-} from './registry-rows.ts';
+import { idleValue, learnerRow, type StoredLearner } from './registry-rows.ts';
 
 export interface KnownLearner {
   readonly id: string;

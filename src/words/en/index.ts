@@ -16,6 +16,7 @@ import { FINDINGS } from './findings.ts';
 import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
 import { GEARS } from './gears.ts';
 import { HAND_RULE_WORDS } from './hand-rules.ts';
+import { LEARNERS } from './learners.ts';
 import { MEASURING } from './measuring.ts';
 import { OIL } from './oil.ts';
 import { ONE_WAYS } from './one-ways.ts';
@@ -61,6 +62,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...OIL,
   ...ONE_WAYS,
   ...ORIENTATION,
+  ...LEARNERS,
   ...MEASURING,
   ...PART_DRAWINGS,
   ...PROCEDURE,

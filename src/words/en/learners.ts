@@ -1,0 +1,126 @@
+/** One device, several learners. What a PIN does and does not is meant literally. */
+export const LEARNERS = {
+  'learners.link': 'Who uses this device',
+  'learners.title': 'Who uses this device',
+
+  'names.title': 'Who is practising?',
+  'names.with-pin': 'with PIN',
+  'names.none': 'No name can be read.',
+  'names.unreadable':
+    '{count, plural, one {One name} other {# names}} cannot be read by this version and {count, plural, one {is} other {are}} left out. Nothing was deleted.',
+  'names.gone': 'The name that was open here has been taken off this device, from another tab.',
+  'names.idle': 'Nobody touched this for a while, so it went back to the names. All answers are kept.',
+  'names.leaving':
+    '{count, plural, one {One name is} other {# names are}} still being taken off: Detent is open in another tab, which holds what was stored. Close that tab, then try again.',
+  'names.again': 'Try again',
+  'names.trouble': 'The names on this device cannot be opened.',
+  'names.trouble-own': 'What is stored for {name} cannot be opened.',
+  'names.go-on': 'Practise without the names',
+  'names.go-on-note':
+    'The names are stored apart from the answers. Who had this device first can practise without them: what is answered then is kept with the first learner’s answers. Nobody else should.',
+  'names.other': 'Back to the names',
+  'names.other-note': 'The others’ answers are stored apart from these.',
+
+  'who.here': 'Who is practising',
+  'who.as': 'Practising: {name}',
+  'who.leave': 'Leave',
+  'who.still-there':
+    'Nobody has touched this for a while. In less than {seconds} seconds it goes back to the names. The answers of {name} are kept.',
+  'who.stay': 'Stay',
+  'who.pin-off':
+    'On {date} your PIN was taken off on the page “Who uses this device”. If that was not agreed with you, ask who looks after this device, and set a new one.',
+  'who.pin-off-read': 'I have read it',
+
+  'pin.of': 'PIN of {name}',
+  'pin.shop': 'The shop’s PIN',
+  'pin.field': 'PIN',
+  'pin.enter': 'Open',
+  'pin.checking': 'Looking…',
+  'pin.back': 'Other name',
+  'pin.wrong': 'That is not the PIN. Nothing was changed.',
+  'pin.wait':
+    'That is not the PIN. After several wrong ones the next try waits: {seconds, plural, one {# second} other {# seconds}}.',
+  'pin.wait-minutes':
+    'That is not the PIN. After several wrong ones the next try waits: {minutes, plural, one {# minute} other {# minutes}}.',
+  'pin.may-try': 'You may try again now.',
+  'pin.empty': 'A PIN has four to eight digits.',
+  'pin.forgotten': 'Forgotten? It can be taken off on the page “Who uses this device”. The answers stay.',
+  'pin.no-crypto':
+    'PINs need a page that was opened over https (or on this device itself). This one was not.',
+
+  'own.title': 'Your place: {name}',
+  'own.pin': 'Your PIN',
+  'own.pin-does':
+    'A PIN keeps a colleague from answering under your name. It does not encrypt your answers: who knows how can read them on this device without it.',
+  'own.pin-none': 'You have none.',
+  'own.pin-some': 'You have one.',
+  'own.pin-new': 'New PIN, four to eight digits',
+  'own.pin-again': 'The same once more',
+  'own.pin-differ': 'The two are not the same.',
+  'own.pin-now': 'The PIN you have now',
+  'own.pin-set': 'Set the PIN',
+  'own.pin-change': 'Change the PIN',
+  'own.pin-off': 'Take the PIN off',
+  'own.pin-is-set': 'The PIN is set. It is asked whenever your name is picked.',
+  'own.pin-is-off': 'The PIN is off.',
+  'own.pin-saving': 'Setting it: this takes a moment on purpose.',
+  'own.data': 'Your answers',
+  'own.data-note':
+    'All that is stored under your name, in one file. It is not encrypted: whoever gets it can read it.',
+  'own.data-save': 'Save my answers to a file',
+  'own.data-saved': 'Saved as {file}.',
+
+  'shop.title': 'For everybody on this device',
+  'shop.about-one':
+    'Several people can practise on one device, each with answers, drills and decks apart. What is stored here so far stays with the first name.',
+  'shop.first': 'Whose answers are here so far?',
+  'shop.second': 'Who comes in addition?',
+  'shop.share': 'Share this device',
+  'shop.names': 'Names',
+  'shop.new': 'Another name',
+  'shop.add': 'Add the name',
+  'shop.added': '{name} was added.',
+  'shop.fault.empty': 'A name is missing.',
+  'shop.fault.long': 'That name is too long: 40 letters at most.',
+  'shop.fault.taken': 'Somebody of that name is here already. Add a letter to tell the two apart.',
+  'shop.here-now': 'here now',
+  'shop.change': 'Change {name}',
+  'shop.rename': 'Name',
+  'shop.rename-save': 'Save the name',
+  'shop.renamed': 'The name is {name} now.',
+  'shop.pin-off': 'Take off the PIN of {name}',
+  'shop.pin-off-note': 'For a PIN that was forgotten. {name} is told of it at the next start.',
+  'shop.pin-is-off': 'The PIN of {name} is off.',
+  'shop.remove': 'Take {name} off this device',
+  'shop.remove-note':
+    'Takes off the name and all that was stored under it: answers, drills, self-checks, decks, and what was assigned or written there. It cannot be taken back. Save the answers first if anybody may want them.',
+  'shop.remove-sure': 'Yes, take {name} off',
+  'shop.remove-not': 'Keep {name}',
+  'shop.removed': '{name} was taken off, with all that was stored under that name.',
+  'shop.save-of': 'Save the answers of {name}',
+  'shop.idle': 'Back to the names',
+  'shop.idle-field': 'When nobody touches the screen for',
+  'shop.idle-choice': '{minutes, plural, one {# minute} other {# minutes}}',
+  'shop.idle-never': 'never by itself',
+  'shop.idle-note':
+    'Half a minute before, the page says so. Nothing is lost: each answer is stored when Check is pressed, and a drill goes on where it was left.',
+  'shop.pin': 'The shop’s PIN',
+  'shop.pin-note':
+    'With it, only who knows it can add, change or take off names, take off a PIN, and wipe. Without it, whoever holds this device can. If it is forgotten, only clearing this page’s data in the browser helps, and that deletes every answer.',
+  'shop.pin-set': 'Set the shop’s PIN',
+  'shop.pin-take': 'Take the shop’s PIN off',
+  'shop.pin-is-set': 'The shop’s PIN is set.',
+  'shop.pin-gone': 'The shop’s PIN is off.',
+  'shop.locked': 'The rest of this page needs the shop’s PIN.',
+  'shop.wipe': 'End of term: wipe everything',
+  'shop.wipe-note':
+    'Takes every name off this device, with all answers, drills, self-checks, decks, assignments, reports and drafts. Detent itself stays, with its demo decks. It cannot be taken back.',
+  'shop.wipe-first': 'First, save what anybody may want, one file each:',
+  'shop.wipe-word': 'WIPE',
+  'shop.wipe-type': 'To wipe, type {word} here',
+  'shop.wipe-mistyped': 'Nothing was wiped: the box does not hold the word {word}.',
+  'shop.wipe-now': 'Wipe {count, plural, one {one learner} other {# learners}} off this device',
+  'shop.wiped': 'Everything was wiped. This device starts afresh.',
+  'shop.held-up':
+    'Not all of it could go yet: Detent is open in another tab, which holds what was stored. Close that tab; it then goes by itself.',
+} as const;
