@@ -75,6 +75,9 @@ export function startDrill(given: {
   };
 }
 
+/** How far a drill has come: two steps a question, answered and gone on. Of two copies the further one counts. */
+export const stepOf = ({ index, verdict }: Drill): number => 2 * index + (verdict ? 1 : 0);
+
 export const isOver = (drill: Drill): boolean => drill.index >= drill.items.length;
 
 /** Answering time of the question at hand; hidden time and a clock set back count nothing. */

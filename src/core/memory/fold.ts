@@ -73,17 +73,15 @@ export interface Folding {
   readonly watch?: (foreseen: Foreseen) => void;
 }
 
-/** Memory per fact after all attempts but the voided ones (`voids`: attempt ids). Facts never asked are absent. */
-export function foldAttempts(
-  attempts: Iterable<Attempt>,
-  voids: ReadonlySet<string> = new Set(),
+/** Credits one attempt after the other to the memories they leave. */
+export function foldPlaced(
+  memory: Map<FactId, FactMemory>,
+  log: Iterable<Placed>,
   { weights = WEIGHTS, watch }: Folding = {},
-): Memory {
+): void {
   const calculator = calculatorFor(weights);
-  const memory = new Map<FactId, FactMemory>();
-  for (const placed of inOrder(attempts)) {
+  for (const placed of log) {
     const { attempt, day } = placed;
-    if (voids.has(attempt.id)) continue;
     const facts = [...new Set(attempt.facts)];
     const before = facts.map((fact) => memory.get(fact));
     const recalls = before.map((state) => (state ? recallOn(state, day, calculator) : UNSEEN_RECALL));
@@ -93,5 +91,16 @@ export function foldAttempts(
     for (const [place, fact] of facts.entries())
       memory.set(fact, moved(before[place], placed, fact, known[place]!, calculator));
   }
+}
+
+/** Memory per fact after all attempts but the voided ones (`voids`: attempt ids). Facts never asked are absent. */
+export function foldAttempts(
+  attempts: Iterable<Attempt>,
+  voids: ReadonlySet<string> = new Set(),
+  folding: Folding = {},
+): Memory {
+  const memory = new Map<FactId, FactMemory>();
+  const counted = inOrder(attempts).filter(({ attempt }) => !voids.has(attempt.id));
+  foldPlaced(memory, counted, folding);
   return memory;
 }

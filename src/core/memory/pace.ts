@@ -24,36 +24,46 @@ const ENOUGH = 5;
 /** Quicker than this was a tap by accident. */
 const ACCIDENT_BELOW_SECONDS = 0.8;
 
-/** Own median answering time for each form with at least five usable answers; interrupted ones are left out (M9). */
-export function paceOf(attempts: Iterable<Attempt>): SecondsPerForm {
-  const times = new Map<Form, number[]>();
+/** Of so many of the latest answers by form: a learner gets quicker, and old times say little. */
+const LATEST = 99;
+
+/** Usable answering times by form, the latest ones. */
+export type Times = ReadonlyMap<Form, readonly number[]>;
+
+/** The times with those of further answers, in order; interrupted ones and accidents are left out (M9). */
+export function addTimes(before: Times, attempts: Iterable<Attempt>): Times {
+  const times = new Map([...before].map(([form, own]) => [form, [...own]]));
   for (const { form, seconds, interrupted } of attempts) {
     if (interrupted || seconds < ACCIDENT_BELOW_SECONDS) continue;
     const own = times.get(form);
     if (own) own.push(seconds);
     else times.set(form, [seconds]);
   }
-  const median = (values: readonly number[]) => {
-    const sorted = values.toSorted((a, b) => a - b);
-    return (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;
-  };
-  return Object.fromEntries(
+  return new Map([...times].map(([form, own]) => [form, own.slice(-LATEST)]));
+}
+
+const median = (values: readonly number[]) => {
+  const sorted = values.toSorted((a, b) => a - b);
+  return (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;
+};
+
+/** Own median answering time for each form with at least five usable answers. */
+export const paceOfTimes = (times: Times): SecondsPerForm =>
+  Object.fromEntries(
     [...times]
       .filter(([, values]) => values.length >= ENOUGH)
       .map(([form, values]) => [form, median(values)]),
   );
-}
+
+/** The same from answers in order. */
+export const paceOf = (attempts: Iterable<Attempt>): SecondsPerForm =>
+  paceOfTimes(addTimes(new Map(), attempts));
 
 /** Seconds one question of a form is expected to take, its result included. */
 export function secondsFor(form: Form, own: SecondsPerForm = {}): number {
   return (own[form] ?? FIRST_GUESS_SECONDS[form]) + READING_SECONDS;
 }
 
-/** Seconds practised on a local day, results included; an interrupted answer counts as a usual one. */
-export function secondsOn(day: number, attempts: Iterable<Attempt>): number {
-  let sum = 0;
-  for (const attempt of attempts)
-    if (attempt.day === day)
-      sum += attempt.interrupted ? secondsFor(attempt.form) : attempt.seconds + READING_SECONDS;
-  return sum;
-}
+/** Seconds an answer took, its result included; an interrupted one counts as a usual one. */
+export const secondsTaken = ({ interrupted, form, seconds }: Attempt): number =>
+  interrupted ? secondsFor(form) : seconds + READING_SECONDS;

@@ -30,16 +30,41 @@ const wasAlone = ({ guessRate }: Given) => guessRate < GUESS_WITH['one-step-hidd
 /** Reading a figure off is no calculation: there is no way to show. */
 const isCalculation = ({ form, level }: Family) => form === 'number' && level !== 'read';
 
+/** What the log says about calculations: which were right alone, and how often each was asked. */
+export interface Worked {
+  readonly alone: { readonly facts: ReadonlySet<FactId>; readonly families: ReadonlySet<string> };
+  /** Answers by family and fact. */
+  readonly asked: ReadonlyMap<string, number>;
+}
+
+export const NOTHING_WORKED: Worked = {
+  alone: { facts: new Set(), families: new Set() },
+  asked: new Map(),
+};
+
+const askedKey = (family: string, fact: FactId) => `${family} ${fact}`;
+
+/** What is known after further answers; their order makes no difference, the same one twice counts twice. */
+export function addWorked(before: Worked, log: Iterable<Given>): Worked {
+  const [facts, families] = [new Set(before.alone.facts), new Set(before.alone.families)];
+  const asked = new Map(before.asked);
+  for (const given of log) {
+    if (given.form !== 'number') continue;
+    const key = askedKey(given.family, given.fact);
+    asked.set(key, (asked.get(key) ?? 0) + 1);
+    if (!given.right || !wasAlone(given)) continue;
+    facts.add(given.fact);
+    families.add(given.family);
+  }
+  return { alone: { facts, families }, asked };
+}
+
 /**
  * Each answer takes one step of help away, right or wrong: a wrong one has its own working shown. Once the fact was
  * answered right alone there is none. Who has calculated this way alone about another fact starts one step on.
  */
-export function supportFor(log: readonly Given[], family: Family, fact: FactId): Support {
-  if (!isCalculation(family)) return 'alone';
-  const numbers = log.filter(({ form }) => form === 'number');
-  const rightAlone = numbers.filter((given) => given.right && wasAlone(given));
-  if (rightAlone.some((given) => given.fact === fact)) return 'alone';
-  const asked = numbers.filter((given) => given.family === family.id && given.fact === fact).length;
-  const knowsTheWay = rightAlone.some((given) => given.family === family.id) ? 1 : 0;
-  return SUPPORTS[Math.min(asked + knowsTheWay, SUPPORTS.length - 1)]!;
+export function supportFor({ alone, asked }: Worked, family: Family, fact: FactId): Support {
+  if (!isCalculation(family) || alone.facts.has(fact)) return 'alone';
+  const steps = (asked.get(askedKey(family.id, fact)) ?? 0) + (alone.families.has(family.id) ? 1 : 0);
+  return SUPPORTS[Math.min(steps, SUPPORTS.length - 1)]!;
 }

@@ -5,7 +5,7 @@
  */
 import type { Attempt } from '../memory/attempt.ts';
 import { SLIP_RATE } from '../memory/credit.ts';
-import { foldAttempts } from '../memory/fold.ts';
+import { type Foreseen, foldAttempts } from '../memory/fold.ts';
 import { WEIGHTS } from '../memory/recall.ts';
 
 export interface Observation {
@@ -18,6 +18,21 @@ export interface Observation {
   readonly right: boolean;
 }
 
+/** The observation an attempt gives, or null. */
+export function observationOf({ attempt, day, facts, before, recalls }: Foreseen): Observation | null {
+  const [memory] = before;
+  const days = memory ? day - memory.lastDay : 0;
+  if (facts.length !== 1 || (memory && days < 1)) return null;
+  const { guessRate, right } = attempt;
+  return {
+    day,
+    before: memory ? { days, stability: memory.stability } : null,
+    recall: recalls[0]!,
+    guessRate,
+    right,
+  };
+}
+
 /** In the order they count. */
 export function observationsOf(
   attempts: Iterable<Attempt>,
@@ -27,12 +42,9 @@ export function observationsOf(
   const observations: Observation[] = [];
   foldAttempts(attempts, voids, {
     weights,
-    watch: ({ attempt, day, facts, before: [memory], recalls: [recall] }) => {
-      const days = memory ? day - memory.lastDay : 0;
-      if (facts.length !== 1 || (memory && days < 1)) return;
-      const { guessRate, right } = attempt;
-      const before = memory ? { days, stability: memory.stability } : null;
-      observations.push({ day, before, recall: recall!, guessRate, right });
+    watch: (foreseen) => {
+      const observation = observationOf(foreseen);
+      if (observation) observations.push(observation);
     },
   });
   return observations;

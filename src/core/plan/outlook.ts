@@ -7,7 +7,7 @@ import type { Attempt } from '../memory/attempt.ts';
 import type { FactId } from '../questions/question.ts';
 import { everyDay } from './calendar.ts';
 import { type Ceiling, ceilingsOf } from './ceiling.ts';
-import { observationsOf } from './observe.ts';
+import { type Observation, observationsOf } from './observe.ts';
 import { type PersonalScale, personalScale } from './personal.ts';
 import { type Plan, planFrom } from './plan.ts';
 import type { PlanFact } from './problem.ts';
@@ -30,6 +30,9 @@ export interface OutlookRequest {
   readonly facts: readonly PlanFact[];
   /** By place in `facts`. */
   readonly topicOf: readonly string[];
+  /** How answers were foreseen under `w`; replayed from `attempts` when left out. */
+  readonly observations?: readonly Observation[];
+  /** Needed for the scale, and where there are no observations. */
   readonly attempts: readonly Attempt[];
   readonly voids: ReadonlySet<string>;
   readonly seed: number;
@@ -91,7 +94,8 @@ function* partsToClass(asked: OutlookRequest, classDay: number): Generator<Outlo
     solved = solve(remaining);
     plan = planFrom(remaining, solved);
   }
-  const readiness = readinessOf(request, solved, observationsOf(attempts, voids, w), asked.topicOf);
+  const observations = asked.observations ?? observationsOf(attempts, voids, w);
+  const readiness = readinessOf(request, solved, observations, asked.topicOf);
   const course = courseOf(solved, { skipToday: false });
   const ratio = readiness.all.expected / Math.max(1e-9, course.recalled.at(-1)!);
   yield {

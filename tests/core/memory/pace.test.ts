@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { paceOf, READING_SECONDS, secondsFor, secondsOn } from '../../../src/core/memory/pace.ts';
+import { paceOf, READING_SECONDS, secondsFor } from '../../../src/core/memory/pace.ts';
 import { anAttempt } from '../../attempts.ts';
 
 const times = (form: 'one' | 'set', ...seconds: number[]) =>
@@ -10,6 +10,11 @@ test('M26 the median of five answers or more, by form', () => {
   expect(paceOf(times('one', 1, 2, 3, 4, 5, 6))).toEqual({ one: 3.5 });
 });
 
+test('M26 only the latest 99 answers of a form count: who gets quicker is asked more', () => {
+  expect(paceOf(times('one', ...Array(200).fill(40), ...Array(99).fill(10)))).toEqual({ one: 10 });
+  expect(paceOf(times('one', ...Array(50).fill(40), ...Array(49).fill(10)))).toEqual({ one: 40 });
+});
+
 test('M9 interrupted answers and accidental taps are no answering times', () => {
   expect(paceOf(times('set', 4, 5, 6, 7, 600))).toEqual({});
   expect(paceOf(times('set', 4, 5, 6, 7, 8, 600, 0.3, 0.2, 0.1))).toEqual({ set: 6 });
@@ -18,15 +23,4 @@ test('M9 interrupted answers and accidental taps are no answering times', () => 
 test('M26 a question takes its answering time and the reading of its result', () => {
   expect(secondsFor('set', { set: 6 })).toBe(6 + READING_SECONDS);
   expect(secondsFor('number', { set: 6 })).toBeGreaterThan(READING_SECONDS);
-});
-
-test('minutes of a day count answering and reading; an interrupted answer counts as a usual one', () => {
-  const attempts = [
-    anAttempt({ day: 20_001, seconds: 10 }),
-    anAttempt({ day: 20_001, seconds: 4, sequence: 2 }),
-    anAttempt({ day: 20_001, form: 'one', seconds: 3000, interrupted: true, sequence: 3 }),
-    anAttempt({ day: 20_000, seconds: 50, sequence: 4 }),
-  ];
-  expect(secondsOn(20_001, attempts)).toBe(10 + 4 + 2 * READING_SECONDS + secondsFor('one'));
-  expect(secondsOn(20_002, attempts)).toBe(0);
 });

@@ -3,7 +3,13 @@ import type { Attempt } from '../../../src/core/memory/attempt.ts';
 import { draftAttempt } from '../../../src/core/memory/attempt.ts';
 import { foldAttempts } from '../../../src/core/memory/fold.ts';
 import { standingOf } from '../../../src/core/memory/standing.ts';
-import { GUESS_WITH, type Support, supportFor } from '../../../src/core/memory/support.ts';
+import {
+  addWorked,
+  GUESS_WITH,
+  NOTHING_WORKED,
+  type Support,
+  supportFor,
+} from '../../../src/core/memory/support.ts';
 import { ask } from '../../../src/core/questions/ask.ts';
 import { rangeElements } from '../../../src/core/questions/families/range-elements.ts';
 import { rowRatio } from '../../../src/core/questions/families/row-ratio.ts';
@@ -52,16 +58,18 @@ describe('M39 full, one step hidden, alone', () => {
       'alone',
     ],
   ])('%s', (_, log, expected) => {
-    expect(supportFor(log, rowRatio, FACT)).toBe(expected);
+    expect(supportFor(addWorked(NOTHING_WORKED, log), rowRatio, FACT)).toBe(expected);
   });
 
   test('another family of numbers has a way of its own', () => {
-    expect(supportFor([given(true, 'alone')], shaftSpeed, 'range:2/speeds')).toBe('full');
+    expect(supportFor(addWorked(NOTHING_WORKED, [given(true, 'alone')]), shaftSpeed, 'range:2/speeds')).toBe(
+      'full',
+    );
   });
 
   test('what is no calculation has no example', () => {
-    expect(supportFor([], rangeElements, 'range:2/elements')).toBe('alone');
-    expect(supportFor([], stackCount, 'stack:C1/count')).toBe('alone');
+    expect(supportFor(NOTHING_WORKED, rangeElements, 'range:2/elements')).toBe('alone');
+    expect(supportFor(NOTHING_WORKED, stackCount, 'stack:C1/count')).toBe('alone');
   });
 });
 
