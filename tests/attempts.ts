@@ -1,6 +1,7 @@
 /** Attempts and drills for the tests of memory and storage. */
-import type { Attempt } from '../src/core/memory/attempt.ts';
+import type { Attempt, AttemptDraft } from '../src/core/memory/attempt.ts';
 import { type Drill, type DrillItem, startDrill } from '../src/core/memory/drill.ts';
+import type { Store } from '../src/storage/store.ts';
 
 /** A right answer to one fact on day 20000, at noon UTC of its day, with what the test cares about changed. */
 export function anAttempt(changes: Partial<Attempt> = {}): Attempt {
@@ -46,3 +47,15 @@ export const aDrill = (changes: Partial<Drill> = {}): Drill => ({
   }),
   ...changes,
 });
+
+/** Puts an answer into the store as the only one of a drill that is then over; throws where the store refuses. */
+export async function putAttempt(store: Store, attempt: AttemptDraft): Promise<Attempt> {
+  const drill = aDrill({ id: attempt.drill, deck: attempt.deck, revision: attempt.revision });
+  const begun = await store.beginDrill(drill);
+  if (!begun.ok) throw new Error(begun.error.code);
+  const recorded = await store.recordAttempt(attempt, { ...drill, index: 6 });
+  if (!recorded.ok) throw new Error(recorded.error.code);
+  const ended = await store.endDrill(drill.id);
+  if (!ended.ok) throw new Error(ended.error.code);
+  return recorded.value;
+}

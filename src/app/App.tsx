@@ -3,8 +3,8 @@ import { lazy, Suspense, useState } from 'react';
 import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { Assignment } from '../core/assign/assignment.ts';
-import type { Attempt } from '../core/memory/attempt.ts';
-import { type Drill, type DrillItem, isOver, startDrill } from '../core/memory/drill.ts';
+import type { Ledger } from '../core/ledger/ledger.ts';
+import { type Drill, type DrillItem, isOver, startDrill, stepOf } from '../core/memory/drill.ts';
 import { say as phrase } from '../core/questions/phrase.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import { DrillScreen } from '../screens/drill/DrillScreen.tsx';
@@ -65,8 +65,7 @@ const PreviewScreen = lazy(async () => ({
 /** What the practice screens stand on. */
 export interface Opened {
   readonly unit: Unit;
-  /** Those that count. */
-  readonly attempts: readonly Attempt[];
+  readonly ledger: Ledger;
   /** The assignment that is practised for, where one was taken in. */
   readonly assignment: Assignment | undefined;
   readonly practice: Practice;
@@ -77,25 +76,26 @@ function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => voi
   const { store, now, newId, sayFor } = useServices();
   const [path, go] = useLocation();
   const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
-  const { unit, attempts, practice, drill } = opened;
+  const { unit, ledger, practice, drill } = opened;
   const say = sayFor(unit);
   const waiting = drill && !isOver(drill) ? drill : undefined;
 
   const start = async (items: readonly DrillItem[]) => {
     const { at, day } = now();
     const begun = startDrill({ id: newId(), deck: unit.deck, day, minutes: practice.minutes, items, at });
-    const saved = await store.saveDraft(begun);
+    const saved = await store.beginDrill(begun);
     if (!saved.ok) return setTrouble(saved.error);
-    void store.askPersistence();
     go('/drill');
     reload();
   };
   const leave = (left: Drill) => {
+    // The first drill that was gone through is the moment when there is something worth keeping.
+    if (isOver(left)) void store.askPersistence();
     go(isOver(left) ? '/done' : '/');
     reload();
   };
   const close = async () => {
-    await store.endDrill();
+    if (drill) await store.endDrill(drill.id);
     go('/');
     reload();
   };
@@ -103,23 +103,17 @@ function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => voi
   if (path === '/drill' && waiting)
     return (
       <DrillScreen
-        key={waiting.id}
+        key={`${waiting.id}/${stepOf(waiting)}`}
         unit={unit}
         say={say}
         stored={waiting}
-        attempts={attempts}
+        worked={ledger.worked}
         onLeave={leave}
+        onReload={reload}
       />
     );
   if (path === '/done' && drill)
-    return (
-      <EndScreen
-        unit={unit}
-        say={say}
-        attempts={attempts.filter((attempt) => attempt.drill === drill.id)}
-        onClose={() => void close()}
-      />
-    );
+    return <EndScreen unit={unit} say={say} drill={drill.id} onClose={() => void close()} />;
   return (
     <>
       {trouble && <TroubleNote trouble={trouble} say={say} />}
@@ -127,7 +121,7 @@ function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => voi
         key={unit.deck.id}
         unit={unit}
         say={say}
-        attempts={attempts}
+        ledger={ledger}
         assignment={opened.assignment}
         practice={practice}
         waiting={waiting}
@@ -189,7 +183,7 @@ function Screens() {
             <ProgressScreen
               unit={value.unit}
               say={services.sayFor(value.unit)}
-              attempts={value.attempts}
+              ledger={value.ledger}
               assignment={value.assignment}
               practice={value.practice}
             />

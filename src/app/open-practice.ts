@@ -1,9 +1,8 @@
 /**
- * Opens what practice stands on: the chosen deck solved, its log, its settings, the drill under way. On a new
+ * Opens what practice stands on: the chosen deck solved, its log folded, its settings, the drill under way. On a new
  * device the demo decks are put into the store first.
  */
 import type { Assignment } from '../core/assign/assignment.ts';
-import { voidsOf } from '../core/assign/corrections.ts';
 import type { Drill } from '../core/memory/drill.ts';
 import { questionOf } from '../core/questions/reopen.ts';
 import { pass, type Result } from '../core/result.ts';
@@ -26,21 +25,15 @@ export async function openPractice(services: Services): Promise<Result<Opened | 
   }
   const stored = decks.value.find((deck) => deck.id === chosen.value) ?? decks.value[0];
   if (!stored) return pass(undefined);
-  const [log, practice] = await Promise.all([store.attemptsOf(stored.id), store.practiceOf(stored.id)]);
-  if (!log.ok) return log;
+  const [ledger, practice] = await Promise.all([store.ledgerOf(stored.id), store.practiceOf(stored.id)]);
+  if (!ledger.ok) return ledger;
   if (!practice.ok) return practice;
-  const [assignment, corrections] = await Promise.all([
-    assignmentOf(services, stored.id),
-    store.classroom.correctionsOf(stored.id),
-  ]);
+  const assignment = await assignmentOf(services, stored.id);
   if (!assignment.ok) return assignment;
-  if (!corrections.ok) return corrections;
   const unit = services.unitOf(stored.text);
-  const voids = voidsOf(log.value.attempts, corrections.value);
   return pass({
     unit,
-    // Answers on a value that was wrong count nowhere.
-    attempts: log.value.attempts.filter(({ id }) => !voids.has(id)),
+    ledger: ledger.value,
     assignment: assignment.value,
     practice: practice.value,
     drill: drill.value && canGoOn(unit, drill.value) ? drill.value : undefined,

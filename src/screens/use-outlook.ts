@@ -4,25 +4,36 @@
  */
 import { useEffect, useMemo, useState } from 'react';
 import { areaOf } from '../core/assign/assignment.ts';
-import type { Attempt } from '../core/memory/attempt.ts';
+import { secondsOnDay } from '../core/ledger/days.ts';
+import type { Ledger } from '../core/ledger/ledger.ts';
 import { dayOfDate } from '../core/memory/day.ts';
-import { foldAttempts } from '../core/memory/fold.ts';
-import { paceOf, secondsOn } from '../core/memory/pace.ts';
+import { paceOfTimes } from '../core/memory/pace.ts';
 import { WEIGHTS } from '../core/memory/recall.ts';
 import { planFactsOf } from '../core/plan/facts.ts';
 import { keepAlive } from '../core/plan/keep-alive.ts';
-import type { OutlookPart } from '../core/plan/outlook.ts';
+import type { OutlookPart, OutlookRequest } from '../core/plan/outlook.ts';
 import { weightsAt } from '../core/plan/personal.ts';
 import type { Fact } from '../core/questions/facts.ts';
 import { FAMILIES } from '../core/questions/families/index.ts';
 import type { FactId } from '../core/questions/question.ts';
 import { seedOf } from '../core/random.ts';
+import { pass } from '../core/result.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import type { Practice, StoredPlan } from '../storage/rows.ts';
+import { countedAttempts } from './counted-attempts.ts';
 import { useServices } from './services.ts';
 
 /** A drill is planned in this time, or by the simple rule. */
 const PATIENCE_MS = 2000;
+
+/**
+ * Up to so many answers the personal scale is estimated anew each day. Beyond, a day's answers change nothing about
+ * it any more, and replaying all of them takes long: then only the page on progress does it.
+ */
+const MOST_FOR_DAILY_SCALE = 20_000;
+
+/** The latest plan that was asked for. One that ended because this one took over asks for nothing more. */
+let latest = 0;
 
 type PartOf<K extends OutlookPart['kind']> = Extract<OutlookPart, { kind: K }>;
 
@@ -49,7 +60,7 @@ interface OutlookOf {
   readonly unit: Unit;
   /** Those that are practised. */
   readonly facts: readonly Fact[];
-  readonly attempts: readonly Attempt[];
+  readonly ledger: Ledger;
   readonly practice: Practice;
   readonly day: number;
 }
@@ -83,18 +94,18 @@ function keptAfter(kept: StoredPlan, part: OutlookPart, madeFor: string, day: nu
   }
 }
 
-export const planSeed = (unit: Unit, attempts: readonly Attempt[]): number =>
-  seedOf(unit.deck.id, attempts.at(-1)?.drill ?? 'first', attempts.length);
+export const planSeed = (unit: Unit, { latest, answers }: Ledger): number =>
+  seedOf(unit.deck.id, latest?.drill ?? 'first', answers);
 
 /** With `scaled` the personal scale is estimated even when it was today already, or no class is ahead. */
-export function useOutlook({ unit, facts, attempts, practice, day }: OutlookOf, scaled = false): Outlook {
+export function useOutlook({ unit, facts, ledger, practice, day }: OutlookOf, scaled = false): Outlook {
   const { store, planFor } = useServices();
   const { classDate, minutes, daysAWeek } = practice;
   const classDay = classDate === null ? null : dayOfDate(classDate);
   const ahead = classDay !== null && classDay >= day;
   const { id: deck, revision } = unit.deck;
   const madeFor = [revision, facts.length, day, classDay, minutes, daysAWeek].join(' ');
-  const key = [deck, madeFor, attempts.length, attempts.at(-1)?.id].join(' ');
+  const key = [deck, madeFor, ledger.answers, ledger.latest?.id].join(' ');
   const [told, setTold] = useState<{ readonly key: string; readonly outlook: Outlook }>();
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the key says when there is something else to plan
@@ -122,38 +133,55 @@ export function useOutlook({ unit, facts, attempts, practice, day }: OutlookOf, 
         ceilings,
         scale: stored?.scale ?? null,
       };
-      const request = {
+      const own = w === WEIGHTS ? pass(ledger) : await store.ledgerOf(deck, w);
+      const { memory, observations } = own.ok ? own.value : ledger;
+      const request: OutlookRequest = {
         w,
         today: day,
         classDay: ahead ? classDay : null,
         minutes,
         attendance: daysAWeek / 7,
-        spentSeconds: secondsOn(day, attempts),
+        spentSeconds: secondsOnDay(ledger.days, day),
         facts: planFactsOf({
           facts,
           families: FAMILIES,
-          memory: foldAttempts(attempts, new Set(), { weights: w }),
-          secondsPerForm: paceOf(attempts),
+          memory,
+          secondsPerForm: paceOfTimes(ledger.times),
         }),
         topicOf: facts.map((fact) => areaOf(fact) ?? ''),
-        attempts,
+        observations,
+        attempts: [],
         voids: new Set<string>(),
-        seed: planSeed(unit, attempts),
+        seed: planSeed(unit, ledger),
         ...(start && { prices: new Map(start) }),
         ceilings: ceilings ? [] : ceilingMinutes(minutes),
-        scale: scaled || (attempts.length > 0 && stored?.scale?.day !== day),
+        scale: false,
       };
-      planFor(`${deck} ${classDay}`, request, (part) => {
-        if (!part) {
-          bySimpleRule();
-          change((before) => ({ ...before, ended: true }));
-          return;
-        }
+      const daily = ledger.answers <= MOST_FOR_DAILY_SCALE && stored?.scale?.day !== day;
+      const withScale = scaled || (ledger.answers > 0 && daily);
+      const mine = ++latest;
+      const course = `${deck} ${classDay}`;
+      const end = () => {
+        bySimpleRule();
+        change((before) => ({ ...before, ended: true }));
+      };
+      const tell = (part: OutlookPart) => {
         change((before) => withPart(before, part));
         const after = keptAfter(kept, part, madeFor, day);
         if (after !== kept) void store.keepPlan(deck, after);
         kept = after;
-      });
+      };
+      // The scale alone needs every answer: it is asked for when all else is told.
+      const tellScale = async () => {
+        const log = await countedAttempts(store, deck);
+        if (!log.ok || mine !== latest) return end();
+        const { observations: _, ...rest } = request;
+        const alone = { ...rest, classDay: null, attempts: log.value, scale: true };
+        planFor(course, alone, (part) => (part ? tell(part) : end()));
+      };
+      const goOn = () => (withScale && mine === latest ? void tellScale() : end());
+      if (ahead) planFor(course, request, (part) => (part ? tell(part) : goOn()));
+      else goOn();
     };
     void plan();
     return () => {
@@ -165,11 +193,15 @@ export function useOutlook({ unit, facts, attempts, practice, day }: OutlookOf, 
 
   const order = useMemo(() => {
     if (ahead || classDay === null) return null;
-    const memory = foldAttempts(attempts);
-    const planFacts = planFactsOf({ facts, families: FAMILIES, memory, secondsPerForm: paceOf(attempts) });
+    const planFacts = planFactsOf({
+      facts,
+      families: FAMILIES,
+      memory: ledger.memory,
+      secondsPerForm: paceOfTimes(ledger.times),
+    });
     const asked = keepAlive({ w: WEIGHTS, today: day, seconds: minutes * 60, facts: planFacts });
     return asked.map(({ fact }) => fact);
-  }, [ahead, classDay, day, attempts, facts, minutes]);
+  }, [ahead, classDay, day, ledger, facts, minutes]);
 
   const outlook = told?.key === key ? told.outlook : NOTHING_YET;
   return ahead ? outlook : { ...outlook, order };

@@ -40,6 +40,8 @@ export class Database extends Dexie {
   /** Every revision of a deck that was handed out. */
   declare revisions: Table<unknown, [string, number]>;
   declare keys: Table<unknown, string>;
+  /** Folds of the log (ledgers.ts), made anew whenever they are out of date. */
+  declare ledgers: Table<unknown, string>;
 
   constructor(name: string) {
     const browser = globalThis.indexedDB as IDBFactory | undefined;
@@ -61,6 +63,10 @@ export class Database extends Dexie {
       digests: '[assignment+learner], assignment, learner',
       revisions: '[deck+revision], deck',
       keys: 'id',
+    });
+    this.version(3).stores({
+      attempts: 'id, deck, drill, [device+sequence], [deck+device+sequence]',
+      ledgers: 'key',
     });
   }
 }

@@ -5,11 +5,15 @@
  */
 
 import { Dexie } from 'dexie';
+import type { Ledger } from '../core/ledger/ledger.ts';
 import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
-import type { Drill } from '../core/memory/drill.ts';
+import { type Drill, stepOf } from '../core/memory/drill.ts';
+import { WEIGHTS } from '../core/memory/recall.ts';
 import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
 import { type Classroom, classroomOf } from './classroom.ts';
 import { Database } from './database.ts';
+import { keepLedger, readLedger } from './ledgers.ts';
+import { askToKeep, type StorageState, storageState, wasAsked } from './persistence.ts';
 import { readRows, readSetting } from './read-rows.ts';
 import {
   attemptRow,
@@ -26,7 +30,7 @@ import {
 } from './rows.ts';
 import { checkBookValue } from './self-check-rows.ts';
 import { tellerOf } from './tell.ts';
-import type { Told } from './trouble.ts';
+import { Elsewhere, type Told } from './trouble.ts';
 import { type Workshop, workshopOf } from './workshop.ts';
 
 export interface Log {
@@ -45,16 +49,23 @@ export interface Store {
 
   /**
    * Numbers and adds the attempt and puts the drill's new state in place, both or neither. An attempt that is
-   * there already is given back as it is, and the drill is saved.
+   * there already is given back as it is. "elsewhere" when that question of the drill was answered in another tab.
    */
   recordAttempt(attempt: AttemptDraft, drillAfter: Drill): Told<Attempt>;
   /** In the order of their times. */
   attemptsOf(deck: string): Told<Log>;
+  /** Given in one drill, in the order of their times. */
+  attemptsIn(drill: string): Told<Attempt[]>;
+  /** The deck's log folded; as quick with a long log as with a short one. */
+  ledgerOf(deck: string, weights?: readonly number[]): Told<Ledger>;
 
-  /** Saves the drill under way; another one under way is replaced. */
+  /** Begins a drill; another one under way is replaced. */
+  beginDrill(drill: Drill): Told<void>;
+  /** Saves the drill under way. "elsewhere" when another tab took it further, ended it or began another. */
   saveDraft(drill: Drill): Told<void>;
   currentDrill(): Told<Drill | undefined>;
-  endDrill(): Told<void>;
+  /** Nothing happens when another one is under way by now. */
+  endDrill(id: string): Told<void>;
 
   /** Random id of this browser profile, made on first use. */
   deviceId(): Told<string>;
@@ -83,8 +94,10 @@ export interface Store {
   /** Decks that are being written. */
   readonly workshop: Workshop;
 
-  /** Asks the browser to keep the data under pressure; call it after a tap. True when it will. */
-  askPersistence(): Promise<boolean>;
+  /** Asks the browser to promise that it keeps the data; call it after a tap. Once only, unless `again`. */
+  askPersistence(again?: boolean): Told<void>;
+  /** What the browser says about keeping the data. */
+  storageState(): Told<StorageState>;
   close(): void;
 }
 
@@ -118,6 +131,7 @@ async function nextSequence(db: Database, device: string): Promise<number> {
 export function openStore(name = 'detent'): Store {
   const db = new Database(name);
   const tell = tellerOf(db);
+  const drillHere = async () => readRows(await db.drills.toArray(), drillRow)[0];
   const putDrill = async (drill: Drill) => {
     await db.drills.where('id').notEqual(drill.id).delete();
     await db.drills.put(drillRow.parse(drill));
@@ -145,9 +159,13 @@ export function openStore(name = 'detent'): Store {
       tell(() =>
         db.transaction('rw', db.attempts, db.drills, db.settings, async () => {
           const [known] = readRows([await db.attempts.get(draft.id)], attemptRow);
+          if (known) return known;
+          const here = await drillHere();
+          if (here?.id !== drillAfter.id || stepOf(here) >= stepOf(drillAfter))
+            throw new Elsewhere('that question was answered in another tab');
           const device = await deviceOf(db);
-          const attempt = known ?? { ...draft, device, sequence: await nextSequence(db, device) };
-          if (!known) await db.attempts.add(attemptRow.parse(attempt));
+          const attempt = { ...draft, device, sequence: await nextSequence(db, device) };
+          await db.attempts.add(attemptRow.parse(attempt));
           await putDrill(drillAfter);
           return attempt;
         }),
@@ -158,9 +176,37 @@ export function openStore(name = 'detent'): Store {
         const attempts = readRows(rows, attemptRow).sort((a, b) => a.at - b.at || a.sequence - b.sequence);
         return { attempts, unreadable: rows.length - attempts.length };
       }),
-    saveDraft: (drill) => tell(() => db.transaction('rw', db.drills, () => putDrill(drill))),
-    currentDrill: () => tell(async () => readRows(await db.drills.toArray(), drillRow)[0]),
-    endDrill: () => tell(() => db.drills.clear()),
+    attemptsIn: (drill) =>
+      tell(async () => {
+        const rows = await db.attempts.where('drill').equals(drill).toArray();
+        return readRows(rows, attemptRow).sort((a, b) => a.at - b.at || a.sequence - b.sequence);
+      }),
+    ledgerOf: (deck, weights = WEIGHTS) =>
+      tell(async () => {
+        const { ledger, keep } = await db.transaction(
+          'r',
+          db.attempts,
+          db.corrections,
+          db.ledgers,
+          db.settings,
+          async () => readLedger(db, deck, await readSetting(db, DEVICE, textValue), weights),
+        );
+        // Without room to keep it the whole log is folded the next time as well.
+        if (keep) await keepLedger(db, keep).catch(() => {});
+        return ledger;
+      }),
+    beginDrill: (drill) => tell(() => db.transaction('rw', db.drills, () => putDrill(drill))),
+    saveDraft: (drill) =>
+      tell(() =>
+        db.transaction('rw', db.drills, async () => {
+          const here = await drillHere();
+          if (here?.id !== drill.id || stepOf(here) > stepOf(drill))
+            throw new Elsewhere('the drill went on in another tab');
+          await putDrill(drill);
+        }),
+      ),
+    currentDrill: () => tell(drillHere),
+    endDrill: (id) => tell(() => db.drills.delete(id)),
     deviceId: () => tell(() => db.transaction('rw', db.settings, () => deviceOf(db))),
     practiceOf: (deck) =>
       tell(async () => (await readSetting(db, practiceKey(deck), practiceValue)) ?? DEFAULT_PRACTICE),
@@ -191,10 +237,11 @@ export function openStore(name = 'detent'): Store {
       }),
     classroom: classroomOf(db, tell),
     workshop: workshopOf(db, tell),
-    async askPersistence() {
-      const storage = typeof navigator === 'undefined' ? undefined : navigator.storage;
-      return (await storage?.persist?.()) ?? false;
-    },
+    askPersistence: (again = false) =>
+      tell(async () => {
+        if (again || !(await wasAsked(db))) await askToKeep(db);
+      }),
+    storageState: () => tell(() => storageState(db)),
     close: () => db.close(),
   };
 }

@@ -2,7 +2,7 @@
 import { Dexie } from 'dexie';
 import type { Result } from '../core/result.ts';
 
-export const STORE_TROUBLES = ['full', 'blocked', 'newer', 'deleted', 'unavailable'] as const;
+export const STORE_TROUBLES = ['full', 'blocked', 'newer', 'deleted', 'elsewhere', 'unavailable'] as const;
 /**
  * full: no space left, nothing was written. blocked: an older Detent in another tab holds the database.
  * newer: a newer Detent wrote it, here or in another tab. deleted: it was taken off from another tab.
@@ -28,6 +28,11 @@ export class Deleted extends Error {
   override readonly name = 'Deleted';
 }
 
+/** Thrown inside the store only, when another tab has taken the drill at hand further. */
+export class Elsewhere extends Error {
+  override readonly name = 'Elsewhere';
+}
+
 const causesOf = (error: unknown): Error[] => {
   if (!(error instanceof Error)) return [];
   const inner = (error as { inner?: unknown }).inner;
@@ -39,6 +44,7 @@ const CODES: Readonly<Record<string, StoreTroubleCode>> = {
   [Dexie.errnames.Version]: 'newer',
   Blocked: 'blocked',
   Deleted: 'deleted',
+  Elsewhere: 'elsewhere',
   [Dexie.errnames.DatabaseClosed]: 'unavailable',
   [Dexie.errnames.MissingAPI]: 'unavailable',
   [Dexie.errnames.OpenFailed]: 'unavailable',

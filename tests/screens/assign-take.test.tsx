@@ -8,7 +8,7 @@ import { makeUnit } from '../../src/core/unit/unit.ts';
 import { cutPacket } from '../../src/exchange/chain.ts';
 import { readMessage, writeAssignment } from '../../src/exchange/message.ts';
 import { packText } from '../../src/exchange/packet.ts';
-import { anAttempt } from '../attempts.ts';
+import { anAttempt, putAttempt } from '../attempts.ts';
 import { aCorrection, anAssignment } from '../reports.ts';
 import { deckOf, PUBLISHED } from '../units.ts';
 import { type Bench, bench, show } from './bench.tsx';
@@ -245,13 +245,8 @@ describe('taking', () => {
       facts: [fact],
       note: 'C1, not B1.',
     });
-    await place.store.recordAttempt(
-      anAttempt({ id: 'old', deck: deck.id, revision: deck.revision, fact, facts: [fact] }),
-      {
-        id: 'd', deck: deck.id, revision: deck.revision, day: 1, minutes: 5, startedAt: 0, items: [], index: 0,
-        draft: null, verdict: null, spentMs: 0, shownAt: null, answered: 1, right: 1,
-      },
-    ); // biome-ignore format: one record
+    const old = { id: 'old', deck: deck.id, revision: deck.revision, fact, facts: [fact] };
+    await putAttempt(place.store, anAttempt(old));
     const next = {
       ...onTuesday,
       deck: { id: deck.id, revision: deck.revision + 1 },

@@ -3,6 +3,7 @@
 import { cleanup, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, test } from 'vitest';
+import { EMPTY_LEDGER } from '../../src/core/ledger/ledger.ts';
 import { READING_SECONDS } from '../../src/core/memory/pace.ts';
 import { planDrill } from '../../src/core/memory/plan-drill.ts';
 import { type OutlookPart, type OutlookRequest, outlookOf } from '../../src/core/plan/outlook.ts';
@@ -10,7 +11,7 @@ import { factsOf } from '../../src/core/questions/facts.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { planSeed } from '../../src/screens/use-outlook.ts';
 import type { Practice } from '../../src/storage/rows.ts';
-import { aDrill, anAttempt } from '../attempts.ts';
+import { anAttempt, putAttempt } from '../attempts.ts';
 import { deckOf, PUBLISHED } from '../units.ts';
 import { type Bench, bench, show } from './bench.tsx';
 
@@ -125,7 +126,6 @@ describe('with a class date', () => {
 
   test('minutes practised today are not counted on again', async () => {
     const place = await onBench({});
-    const drill = aDrill({ deck: deck.id, day: TODAY });
     const fact = facts[0]!.id;
     const { device, sequence, ...attempt } = anAttempt({
       deck: deck.id,
@@ -133,10 +133,8 @@ describe('with a class date', () => {
       facts: [fact],
       day: TODAY,
       seconds: 20,
-      drill: drill.id,
     });
-    await place.store.recordAttempt(attempt, drill);
-    await place.store.endDrill();
+    await putAttempt(place.store, attempt);
     show(place);
     await screen.findByText(/^By class day/);
     expect(place.asked[0]!.spentSeconds).toBe(20 + READING_SECONDS);
@@ -151,7 +149,7 @@ describe('when the plan does not come', () => {
     day: TODAY,
     classDay: TODAY + 5,
     minutes: 2,
-    seed: planSeed(unit, []),
+    seed: planSeed(unit, EMPTY_LEDGER),
     secondsPerForm: {},
   });
 

@@ -13,7 +13,7 @@ import { readIncoming } from '../../src/exchange/read.ts';
 import { FlagForm } from '../../src/screens/drill/FlagForm.tsx';
 import { ServicesProvider } from '../../src/screens/services.ts';
 import { makeSay } from '../../src/words/words.ts';
-import { aDrill, anAttempt } from '../attempts.ts';
+import { anAttempt, putAttempt } from '../attempts.ts';
 import { aCorrection, aFlag, anAssignment } from '../reports.ts';
 import { deckOf, PUBLISHED } from '../units.ts';
 import { type Bench, bench, show } from './bench.tsx';
@@ -54,7 +54,7 @@ async function withAssignment(assignment = about()): Promise<Bench> {
 
 const record = (place: Bench, sequence: number, fact: string, changes = {}) => {
   const attempt = anAttempt({ deck: deck.id, revision: deck.revision, sequence, fact, ...changes });
-  return must(place.store.recordAttempt(attempt, aDrill({ deck: deck.id, index: 6 })));
+  return putAttempt(place.store, attempt);
 };
 
 const at = (place: Bench, hash: string) => {

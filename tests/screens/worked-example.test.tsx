@@ -34,7 +34,7 @@ describe('M39 M41 in a drill', () => {
     const user = userEvent.setup();
     const place = await bench(deck);
     const items = [7, 8, 9].map((seed) => ({ fact: 'range:2/ratio', family: 'row-ratio', seed }));
-    await place.store.saveDraft(
+    await place.store.beginDrill(
       startDrill({ id: 'd', deck, day: 20_514, minutes: 10, items, at: place.clock.at }),
     );
     show(place);

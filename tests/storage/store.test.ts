@@ -7,7 +7,7 @@ import { Database } from '../../src/storage/database.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
 import type { StoreTrouble } from '../../src/storage/trouble.ts';
 import { EN } from '../../src/words/en/index.ts';
-import { aDrill, anAttempt } from '../attempts.ts';
+import { aDrill, anAttempt, putAttempt } from '../attempts.ts';
 
 const opened: { close(): void }[] = [];
 let count = 0;
@@ -30,6 +30,13 @@ const draft = (id: string, changes: Parameters<typeof anAttempt>[0] = {}): Attem
   return rest;
 };
 
+/** A store on which the usual drill was begun. */
+async function practising(name = freshName()): Promise<Store> {
+  const store = open(name);
+  await must(store.beginDrill(aDrill()));
+  return store;
+}
+
 /** The rows as they lie in the database, read past the store. */
 async function rowsOf(name: string) {
   const db = new Database(name);
@@ -49,7 +56,7 @@ afterEach(() => {
 describe('an answer is one transaction', () => {
   test('M33 the attempt and the drill after it are stored together, numbered 1, 2, 3 on this device', async () => {
     const name = freshName();
-    const store = open(name);
+    const store = await practising(name);
     const first = await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
     const second = await must(store.recordAttempt(draft('b'), aDrill({ index: 2 })));
     expect([first.sequence, second.sequence]).toEqual([1, 2]);
@@ -60,10 +67,10 @@ describe('an answer is one transaction', () => {
 
   test('M33 a failure between the two leaves nothing of either', async () => {
     const name = freshName();
-    const store = open(name);
+    const store = await practising(name);
     await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
     // The attempt is written before the drill; a drill that is none makes the second write fail.
-    const broken = { ...aDrill({ index: 2 }), index: -1 };
+    const broken = { ...aDrill({ index: 2 }), spentMs: -1 };
     await expect(store.recordAttempt(draft('b'), broken)).rejects.toThrow();
     const rows = await rowsOf(name);
     expect(rows.attempts.map((row) => row.id)).toEqual(['a']);
@@ -73,7 +80,7 @@ describe('an answer is one transaction', () => {
 
   test('M33 a full device gives the trouble "full" and leaves nothing', async () => {
     const name = freshName();
-    const store = open(name);
+    const store = await practising(name);
     await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
     const put = IDBObjectStore.prototype.put;
     vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, value, key) {
@@ -89,43 +96,95 @@ describe('an answer is one transaction', () => {
   });
 
   test('M34 the same attempt again (a double tap, a retry) changes nothing', async () => {
-    const store = open(freshName());
+    const store = await practising();
     const first = await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
     const again = await must(store.recordAttempt(draft('a', { right: false }), aDrill({ index: 1 })));
     expect(again).toEqual(first);
     expect((await must(store.attemptsOf('demo'))).attempts).toEqual([first]);
   });
 
-  test('M33 answers given at once from two tabs are all kept, each with its own number', async () => {
+  test('M33 M42 two tabs that check each question at the same moment: one answer each, numbered without a gap', async () => {
     const name = freshName();
-    const tabs = [open(name), open(name)];
-    await Promise.all(
-      Array.from({ length: 20 }, (_, i) => must(tabs[i % 2]!.recordAttempt(draft(`a${i}`), aDrill()))),
-    );
+    const tabs = [await practising(name), open(name)];
+    const kept: (string | undefined)[] = [];
+    for (let index = 1; index <= 10; index++) {
+      const told = await Promise.all(
+        tabs.map((tab, place) => tab.recordAttempt(draft(`${place}-${index}`), aDrill({ index }))),
+      );
+      kept.push(...told.flatMap((each) => (each.ok ? [each.value.id] : [])));
+      expect(kept).toHaveLength(index);
+    }
     const { attempts } = await must(tabs[0]!.attemptsOf('demo'));
-    expect(attempts.map((attempt) => attempt.sequence).sort((a, b) => a - b)).toEqual(
-      Array.from({ length: 20 }, (_, i) => i + 1),
-    );
+    const counted = attempts.toSorted((a, b) => a.sequence - b.sequence);
+    expect(counted.map(({ id }) => id)).toEqual(kept);
+    expect(counted.map(({ sequence }) => sequence)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
     expect(new Set(attempts.map((attempt) => attempt.device)).size).toBe(1);
   });
 
-  test('the log comes in the order of its times, whatever the ids; each deck has its own', async () => {
+  test('M42 the same question checked in two tabs: the first answer counts, the second is told and not stored', async () => {
+    const name = freshName();
+    const [here, there] = [await practising(name), open(name)];
+    const first = await must(here.recordAttempt(draft('a'), aDrill({ index: 1 })));
+    const told = await there.recordAttempt(draft('b'), aDrill({ index: 1 }));
+    expect(told).toMatchObject({ ok: false, error: { code: 'elsewhere' } });
+    expect((await must(there.attemptsOf('demo'))).attempts).toEqual([first]);
+  });
+
+  test('M42 a tab that stayed behind does not turn the drill back, whatever it saves', async () => {
+    const name = freshName();
+    const [ahead, behind] = [await practising(name), open(name)];
+    await must(ahead.recordAttempt(draft('a'), aDrill({ index: 1 })));
+    const stale = aDrill({ draft: { form: 'number', text: '7' } });
+    expect(await behind.saveDraft(stale)).toMatchObject({ ok: false, error: { code: 'elsewhere' } });
+    expect((await must(ahead.currentDrill()))?.index).toBe(1);
+    await must(behind.saveDraft(aDrill({ index: 2 })));
+    expect(await ahead.recordAttempt(draft('b'), aDrill({ index: 2 }))).toMatchObject({ ok: false });
+    expect((await must(ahead.recordAttempt(draft('c'), aDrill({ index: 3 })))).sequence).toBe(2);
+  });
+
+  test('M42 a drill ended or begun anew in one tab takes no answer from another that had it open', async () => {
+    const name = freshName();
+    const [here, there] = [await practising(name), open(name)];
+    await must(here.endDrill('drill-1'));
+    const late = () => there.recordAttempt(draft('a'), aDrill({ index: 1 }));
+    expect(await late()).toMatchObject({ ok: false, error: { code: 'elsewhere' } });
+    await must(here.beginDrill(aDrill({ id: 'drill-2' })));
+    expect(await late()).toMatchObject({ ok: false, error: { code: 'elsewhere' } });
+    expect(await there.saveDraft(aDrill())).toMatchObject({ ok: false, error: { code: 'elsewhere' } });
+    expect((await must(here.currentDrill()))?.id).toBe('drill-2');
+    expect((await must(here.attemptsOf('demo'))).attempts).toEqual([]);
+  });
+
+  test('the answers of one drill come by themselves, in the order of their times', async () => {
     const store = open(freshName());
+    for (const [id, drill, at] of [
+      ['a', 'drill-1', 30],
+      ['b', 'drill-2', 20],
+      ['c', 'drill-1', 10],
+    ] as const)
+      await putAttempt(store, draft(id, { drill, at }));
+    expect((await must(store.attemptsIn('drill-1'))).map(({ id }) => id)).toEqual(['c', 'a']);
+  });
+
+  test('the log comes in the order of its times, whatever the ids; each deck has its own', async () => {
+    const store = await practising();
     for (const [id, at] of [
       ['c', 10],
       ['a', 20],
       ['b', 30],
     ] as const)
-      await must(store.recordAttempt(draft(id, { at }), aDrill()));
-    await must(store.recordAttempt(draft('d', { deck: 'other' }), aDrill()));
+      await putAttempt(store, draft(id, { at }));
+    await putAttempt(store, draft('d', { deck: 'other' }));
     const { attempts } = await must(store.attemptsOf('demo'));
     expect(attempts.map((attempt) => attempt.id)).toEqual(['c', 'a', 'b']);
   });
 
   test('M1 what is no attempt is refused before it reaches the log', async () => {
-    const store = open(freshName());
-    await expect(store.recordAttempt(draft('a', { seconds: Number.NaN }), aDrill())).rejects.toThrow();
-    await expect(store.recordAttempt(draft('a', { day: 20_000.5 }), aDrill())).rejects.toThrow();
+    const store = await practising();
+    await expect(
+      store.recordAttempt(draft('a', { seconds: Number.NaN }), aDrill({ index: 1 })),
+    ).rejects.toThrow();
+    await expect(store.recordAttempt(draft('a', { day: 20_000.5 }), aDrill({ index: 1 }))).rejects.toThrow();
     expect((await must(store.attemptsOf('demo'))).attempts).toEqual([]);
   });
 });
@@ -136,6 +195,7 @@ describe('opened again', () => {
     const store = open(name);
     const drill = aDrill({ index: 2, draft: { form: 'number', text: '3,4' }, spentMs: 1234, shownAt: null });
     await must(store.saveDeck({ id: 'demo', revision: 1, text: '{}', loadedAt: 5 }));
+    await must(store.beginDrill(aDrill()));
     await must(store.recordAttempt(draft('a', { right: false }), aDrill({ index: 1 })));
     await must(store.saveDraft(drill));
     await must(store.setPractice('demo', { classDate: '2026-03-01', minutes: 5, daysAWeek: 4 }));
@@ -161,15 +221,17 @@ describe('opened again', () => {
       daysAWeek: 4,
     });
     expect(await must(reopened.chosenDeck())).toBe('demo');
-    expect((await must(reopened.recordAttempt(draft('b'), drill))).sequence).toBe(2);
+    expect((await must(reopened.recordAttempt(draft('b'), { ...drill, index: 3 }))).sequence).toBe(2);
   });
 
   test('M36 at most one drill is under way; ended, there is none', async () => {
     const store = open(freshName());
-    await must(store.saveDraft(aDrill({ id: 'old' })));
-    await must(store.saveDraft(aDrill({ id: 'new' })));
+    await must(store.beginDrill(aDrill({ id: 'old' })));
+    await must(store.beginDrill(aDrill({ id: 'new' })));
     expect((await must(store.currentDrill()))?.id).toBe('new');
-    await must(store.endDrill());
+    await must(store.endDrill('old'));
+    expect((await must(store.currentDrill()))?.id).toBe('new');
+    await must(store.endDrill('new'));
     expect(await must(store.currentDrill())).toBeUndefined();
   });
 
@@ -178,7 +240,8 @@ describe('opened again', () => {
     await must(store.saveDeck({ id: 'demo', revision: 1, text: '{}', loadedAt: 5 }));
     await must(store.saveDeck({ id: 'other', revision: 1, text: '{}', loadedAt: 6 }));
     await must(store.chooseDeck('demo'));
-    const attempt = await must(store.recordAttempt(draft('a'), aDrill()));
+    await must(store.beginDrill(aDrill()));
+    const attempt = await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));
     await must(store.removeDeck('other'));
     expect((await must(store.currentDrill()))?.id).toBe('drill-1');
     await must(store.removeDeck('demo'));
@@ -254,7 +317,7 @@ describe('troubles are values', () => {
   test('rows that cannot be read are left out, counted, and left alone', async () => {
     const name = freshName();
     const store = open(name);
-    const attempt = await must(store.recordAttempt(draft('a'), aDrill()));
+    const attempt = await putAttempt(store, draft('a'));
     const db = new Database(name);
     await db.attempts.put({ ...attempt, id: 'odd', right: 'yes' });
     await db.drills.put({ id: 'drill-1', from: 'elsewhere' });
@@ -294,7 +357,7 @@ describe('troubles are values', () => {
     vi.spyOn(console, 'warn').mockImplementation(() => {});
     const name = freshName();
     const store = open(name);
-    await must(store.recordAttempt(draft('a'), aDrill()));
+    await must(store.deviceId());
     await new Promise((resolve) => {
       indexedDB.deleteDatabase(name).onsuccess = resolve;
     });
@@ -320,9 +383,5 @@ describe('troubles are values', () => {
   test('every trouble has words', async () => {
     const { STORE_TROUBLES } = await import('../../src/storage/trouble.ts');
     for (const code of STORE_TROUBLES) expect(EN[`storage.${code}`]).toBeTruthy();
-  });
-
-  test('no promise of keeping the data where the browser gives none', async () => {
-    expect(await open(freshName()).askPersistence()).toBe(false);
   });
 });

@@ -3,8 +3,9 @@
  * while the page is hidden; an answer and the drill's next state are stored together.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { type Attempt, draftAttempt } from '../../core/memory/attempt.ts';
+import { draftAttempt } from '../../core/memory/attempt.ts';
 import { answeringMs, type Drill, type DrillEvent, isOver, progress } from '../../core/memory/drill.ts';
+import { addWorked, type Worked } from '../../core/memory/support.ts';
 import { type Draft, emptyDraft, finishDraft } from '../../core/questions/draft.ts';
 import { judge } from '../../core/questions/judge.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
@@ -24,10 +25,12 @@ interface Props {
   readonly say: Say;
   /** As stored; its clock stands. */
   readonly stored: Drill;
-  /** The log of this deck when the drill was opened. */
-  readonly attempts: readonly Attempt[];
+  /** What was calculated before, the drill's answers so far included. */
+  readonly worked: Worked;
   /** Called with the finished drill, or with the drill as it stands when stopped. */
   readonly onLeave: (drill: Drill) => void;
+  /** Called when the drill went on in another tab and is to go on here. */
+  readonly onReload: () => void;
 }
 
 const ENTER_KEEPS = new Set(['BUTTON', 'A', 'SUMMARY', 'SELECT', 'TEXTAREA']);
@@ -43,7 +46,7 @@ function useShownClock(onEvent: (kind: 'paused' | 'resumed') => void) {
   }, []);
 }
 
-export function DrillScreen({ unit, say, stored, attempts, onLeave }: Props) {
+export function DrillScreen({ unit, say, stored, worked: before, onLeave, onReload }: Props) {
   const { store, now, newId } = useServices();
   const [drill, setDrill] = useState(() => progress(stored, { kind: 'resumed', at: now().at }));
   const item = drill.items[drill.index]!;
@@ -52,8 +55,8 @@ export function DrillScreen({ unit, say, stored, attempts, onLeave }: Props) {
   const draft: Draft = drill.draft ?? emptyDraft(question.space);
   const answer = finishDraft(question.space, draft);
   const again = drill.items.slice(0, drill.index).some(({ fact }) => fact === item.fact);
-  const [given, setGiven] = useState<readonly Attempt[]>([]);
-  const example = useExample({ unit, say, log: [...attempts, ...given] }, drill, question);
+  const [worked, setWorked] = useState(before);
+  const example = useExample({ unit, say, worked }, drill, question);
   const busy = useRef(false);
   const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
   const tell = useCallback(
@@ -94,7 +97,7 @@ export function DrillScreen({ unit, say, stored, attempts, onLeave }: Props) {
     busy.current = false;
     tell(recorded);
     if (!recorded.ok) return;
-    setGiven((before) => [...before, recorded.value]);
+    setWorked((known) => addWorked(known, [recorded.value]));
     setDrill(after);
   };
 
@@ -155,6 +158,11 @@ export function DrillScreen({ unit, say, stored, attempts, onLeave }: Props) {
       />
       <div className="drill-foot">
         {trouble && <TroubleNote trouble={trouble} say={say} />}
+        {trouble?.code === 'elsewhere' && (
+          <button type="button" className="button" onClick={onReload}>
+            {say(phrase('drill.go-on-here'))}
+          </button>
+        )}
         {drill.verdict ? (
           <button type="button" className="button key" onClick={next}>
             {say(phrase(place === count ? 'drill.finish' : 'drill.next'))}

@@ -1,8 +1,7 @@
-/** The worked example for the question at hand, by the log as it stood when the question came up. */
+/** The worked example for the question at hand, by the log as it stood when the question came up; none once it is checked. */
 import { useMemo } from 'react';
-import type { Attempt } from '../../core/memory/attempt.ts';
 import type { Drill } from '../../core/memory/drill.ts';
-import { supportFor } from '../../core/memory/support.ts';
+import { supportFor, type Worked } from '../../core/memory/support.ts';
 import { FAMILIES } from '../../core/questions/families/index.ts';
 import type { Question } from '../../core/questions/question.ts';
 import { exampleFor } from '../../core/questions/worked-example.ts';
@@ -13,25 +12,21 @@ import type { ShownExample } from './ExampleView.tsx';
 interface Given {
   readonly unit: Unit;
   readonly say: Say;
-  /** In order; an attempt may stand twice. */
-  readonly log: readonly Attempt[];
+  readonly worked: Worked;
 }
 
 export function useExample(
-  { unit, say, log }: Given,
-  { id, items, index, verdict }: Drill,
+  { unit, say, worked }: Given,
+  { items, index, verdict }: Drill,
   question: Question,
 ): ShownExample | undefined {
   const { family: familyId, fact } = items[index]!;
   const family = FAMILIES.find((candidate) => candidate.id === familyId)!;
-  const own = verdict ? log.findLast((attempt) => attempt.drill === id)?.id : undefined;
-  const before = new Map(log.map((attempt) => [attempt.id, attempt]));
-  if (own !== undefined) before.delete(own);
-  const support = supportFor([...before.values()], family, fact);
+  const support = verdict ? 'alone' : supportFor(worked, family, fact);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a second try put among the items changes no example
-  const worked = useMemo(() => {
+  const example = useMemo(() => {
     const coming = items.slice(index).map((item) => item.fact);
     return support === 'alone' ? undefined : exampleFor(unit, family, question, say, coming);
   }, [unit, say, question, support]);
-  return support !== 'alone' && worked ? { support, worked } : undefined;
+  return support !== 'alone' && example ? { support, worked: example } : undefined;
 }

@@ -1,13 +1,15 @@
 /** How well answers were foreseen, and whether this learner's own pace of forgetting foresees them better. */
 import { useMemo } from 'react';
-import type { Attempt } from '../../core/memory/attempt.ts';
+import type { Ledger } from '../../core/ledger/ledger.ts';
 import { WEIGHTS } from '../../core/memory/recall.ts';
 import { type Calibration, calibrationOf } from '../../core/plan/calibration.ts';
-import { observationsOf } from '../../core/plan/observe.ts';
 import type { PersonalScale } from '../../core/plan/personal.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
+import { pass } from '../../core/result.ts';
 import { CalibrationChart } from '../../ui/charts/CalibrationChart.tsx';
 import type { Say } from '../../words/words.ts';
+import { useServices } from '../services.ts';
+import { useLoaded } from '../use-loaded.ts';
 
 /** Fewer answers say nothing. */
 const LEAST_ANSWERS = 20;
@@ -73,7 +75,9 @@ function ScaleTold({ personal, say }: { personal: PersonalScale; say: Say }) {
 }
 
 interface Props {
-  readonly attempts: readonly Attempt[];
+  readonly deck: string;
+  /** Under the usual weights. */
+  readonly ledger: Ledger;
   /** Null until it is estimated. */
   readonly personal: PersonalScale | null;
   /** It will not come any more. */
@@ -81,12 +85,15 @@ interface Props {
   readonly say: Say;
 }
 
-export function Foreseen({ attempts, personal, ended, say }: Props) {
+export function Foreseen({ deck, ledger, personal, ended, say }: Props) {
   const weights = personal?.weights ?? WEIGHTS;
-  const calibration = useMemo(
-    () => calibrationOf(observationsOf(attempts, new Set(), weights)),
-    [attempts, weights],
+  const { store } = useServices();
+  const own = useLoaded(
+    async () => (weights === WEIGHTS ? pass(ledger) : store.ledgerOf(deck, weights)),
+    [deck, ledger.latest?.id, ...weights].join(' '),
   );
+  const { observations } = own?.ok ? own.value : ledger;
+  const calibration = useMemo(() => calibrationOf(observations), [observations]);
   return (
     <>
       <section className="unit-part">

@@ -1,10 +1,8 @@
 /** Where a learner stands: the course to class, topic by topic, and how far such forecasts can be trusted. */
-import { useMemo } from 'react';
 import { Link } from 'wouter';
 import type { Assignment } from '../../core/assign/assignment.ts';
-import type { Attempt } from '../../core/memory/attempt.ts';
+import type { Ledger } from '../../core/ledger/ledger.ts';
 import { dayOfDate } from '../../core/memory/day.ts';
-import { foldAttempts } from '../../core/memory/fold.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Practice } from '../../storage/rows.ts';
@@ -48,17 +46,16 @@ function CourseSection({ forecast, minutes, say }: CourseProps) {
 interface Props {
   readonly unit: Unit;
   readonly say: Say;
-  readonly attempts: readonly Attempt[];
+  readonly ledger: Ledger;
   readonly assignment: Assignment | undefined;
   readonly practice: Practice;
 }
 
-export function ProgressScreen({ unit, say, attempts, assignment, practice }: Props) {
+export function ProgressScreen({ unit, say, ledger, assignment, practice }: Props) {
   const { now } = useServices();
   const { day } = now();
   const facts = usePractisedFacts(unit, assignment);
-  const memory = useMemo(() => foldAttempts(attempts), [attempts]);
-  const outlook = useOutlook({ unit, facts, attempts, practice, day }, true);
+  const outlook = useOutlook({ unit, facts, ledger, practice, day }, true);
   const { forecast, scale } = outlook;
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
   const ahead = classDay !== null && classDay >= day;
@@ -90,9 +87,9 @@ export function ProgressScreen({ unit, say, attempts, assignment, practice }: Pr
       {forecast && <CourseSection forecast={forecast} minutes={practice.minutes} say={say} />}
       <section className="unit-part">
         <h2>{say(phrase('progress.topics'))}</h2>
-        <Topics unit={unit} facts={facts} memory={memory} day={day} forecast={forecast} say={say} />
+        <Topics unit={unit} facts={facts} memory={ledger.memory} day={day} forecast={forecast} say={say} />
       </section>
-      <Foreseen attempts={attempts} personal={scale} ended={outlook.ended} say={say} />
+      <Foreseen deck={unit.deck.id} ledger={ledger} personal={scale} ended={outlook.ended} say={say} />
     </Sheet>
   );
 }

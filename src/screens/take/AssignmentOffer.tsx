@@ -30,7 +30,6 @@ function Offered({ offer, onChange }: { offer: Offer; onChange: () => void }) {
     setTrouble(result.ok ? null : result.error);
     if (!result.ok) return;
     setTaken(result.value);
-    void services.store.askPersistence();
     onChange();
   };
   const lines: (Phrase | null)[] = [

@@ -2,11 +2,10 @@
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import type { Assignment } from '../../core/assign/assignment.ts';
-import type { Attempt } from '../../core/memory/attempt.ts';
+import type { Ledger } from '../../core/ledger/ledger.ts';
 import { dayOfDate } from '../../core/memory/day.ts';
 import type { Drill, DrillItem } from '../../core/memory/drill.ts';
-import { foldAttempts } from '../../core/memory/fold.ts';
-import { paceOf } from '../../core/memory/pace.ts';
+import { paceOfTimes } from '../../core/memory/pace.ts';
 import { planDrill } from '../../core/memory/plan-drill.ts';
 import { STANDINGS, standingOf } from '../../core/memory/standing.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
@@ -25,7 +24,7 @@ import { WayToClass } from './WayToClass.tsx';
 interface Props {
   readonly unit: Unit;
   readonly say: Say;
-  readonly attempts: readonly Attempt[];
+  readonly ledger: Ledger;
   /** The assignment that is practised for; its facts are the ones asked. */
   readonly assignment: Assignment | undefined;
   readonly practice: Practice;
@@ -44,28 +43,28 @@ function daysPhrase(classDay: number | null, day: number) {
 }
 
 export function TodayScreen(props: Props) {
-  const { unit, say, attempts, assignment, practice, waiting } = props;
+  const { unit, say, ledger, assignment, practice, waiting } = props;
+  const { memory } = ledger;
   const { now } = useServices();
   const { day } = now();
-  const memory = useMemo(() => foldAttempts(attempts), [attempts]);
   const facts = usePractisedFacts(unit, assignment);
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
-  const outlook = useOutlook({ unit, facts, attempts, practice, day });
+  const outlook = useOutlook({ unit, facts, ledger, practice, day });
   const { order } = outlook;
   const items = useMemo(() => {
     if (order === undefined) return null;
     return planDrill({
       unit,
       facts,
-      memory,
+      memory: ledger.memory,
       day,
       classDay,
       minutes: practice.minutes,
-      seed: planSeed(unit, attempts),
-      secondsPerForm: paceOf(attempts),
+      seed: planSeed(unit, ledger),
+      secondsPerForm: paceOfTimes(ledger.times),
       ...(order && { order }),
     });
-  }, [unit, facts, memory, day, classDay, practice.minutes, attempts, order]);
+  }, [unit, facts, ledger, day, classDay, practice.minutes, order]);
   // Pressed before the plan was there: the drill starts as soon as it is.
   const [pressed, setPressed] = useState(false);
   const { onStart } = props;
@@ -78,7 +77,7 @@ export function TodayScreen(props: Props) {
     standing,
     count: facts.filter((fact) => standingOf(memory.get(fact.id), day) === standing).length,
   }));
-  const mixed = mixedUp(attempts, day);
+  const mixed = mixedUp(ledger.days, day);
   const days = daysPhrase(classDay, day);
   const figures = waiting
     ? []

@@ -8,6 +8,8 @@ export const STORAGE = {
     'Your answers are safe and untouched. A newer Detent has taken them over, perhaps in another tab: reload this page.',
   'storage.deleted':
     'What was kept here was taken off this device from another tab, so nothing more can be stored under this name. Reload this page.',
+  'storage.elsewhere':
+    'Your answers are safe. This drill went on in another tab, so this one was not stored: go on there, or press Go on here.',
   'storage.unavailable':
     'This browser gives Detent no place to store answers now. A private window can cause that: open Detent in an ordinary window, or reload.',
   'storage.unreadable':
