@@ -6,6 +6,7 @@ import { say as phrase } from '../../src/core/questions/phrase.ts';
 import type { Answer, Question } from '../../src/core/questions/question.ts';
 import { questionOf } from '../../src/core/questions/reopen.ts';
 import { makeDecimal, parseRational } from '../../src/core/rational.ts';
+import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { makeSay } from '../../src/words/words.ts';
 import { shippedDecks } from '../units.ts';
@@ -39,16 +40,24 @@ export async function drillIn(page: Page): Promise<Drill> {
   return drill;
 }
 
+/** Decks that were met on a page and are none of the shipped ones, by id. */
+const met = new Map<string, Deck>();
+const deckCalled = (id: string): Deck | undefined =>
+  shippedDecks().find((deck) => deck.id === id) ?? met.get(id);
+
 /** The question on the page, made again here from what the page stored. */
 export async function questionIn(page: Page): Promise<{ question: Question; drill: Drill }> {
   const drill = await drillIn(page);
-  const deck = shippedDecks().find(({ id }) => id === drill.deck);
+  if (!deckCalled(drill.deck))
+    for (const { id, text } of await rowsOf<{ id: string; text: string }>(page, 'decks'))
+      met.set(id, JSON.parse(text) as Deck);
+  const deck = deckCalled(drill.deck);
   const question = deck && questionOf(makeUnit(deck), drill.items[drill.index]!);
   if (!question) throw new Error('the stored question cannot be made again');
   return { question, drill };
 }
 
-const speaker = (question: Question) => makeSay(shippedDecks().find(({ id }) => id === question.deck.id)!);
+const speaker = (question: Question) => makeSay(deckCalled(question.deck.id)!);
 
 /** Taps or types the answer, without checking it. */
 export async function enter(page: Page, question: Question, answer: Answer) {

@@ -1,79 +1,19 @@
 /**
  * An instructor writes the seven-range unit's train, chart and solenoids from nothing, by keyboard, taps and one
- * paste. What comes out is held against the shipped deck, which was written by hand as a file. Keys and taps are
- * counted: they are what an hour at the desk goes into.
+ * paste. What comes out is held against the shipped deck, which was written by hand as a file. How long a whole deck
+ * takes is in workshop-hour.spec.ts.
  */
 import AxeBuilder from '@axe-core/playwright';
-import { expect, type Locator, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { loadDeck } from '../../src/content/load.ts';
 import { makeRational } from '../../src/core/rational.ts';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { shippedDecks } from '../units.ts';
+import { frame, section, writeUnit } from './hand.ts';
 import { rowsOf } from './practice.ts';
 
-/** Presses and taps, counted. */
-class Hand {
-  keys = 0;
-  taps = 0;
-  readonly page: Page;
-
-  constructor(page: Page) {
-    this.page = page;
-  }
-
-  async tap(target: Locator) {
-    await target.click();
-    this.taps++;
-  }
-
-  async type(field: Locator, text: string) {
-    await this.tap(field);
-    await field.press('Control+a');
-    await field.pressSequentially(text);
-    this.keys += text.length + 1;
-  }
-
-  /** Opens the list and picks: two taps. */
-  async pick(field: Locator, label: string | RegExp) {
-    const options = await field.locator('option').allTextContents();
-    const found = options.find((option) =>
-      typeof label === 'string' ? option === label : label.test(option),
-    );
-    if (found === undefined) throw new Error(`no ${label} among ${options.join(', ')}`);
-    await field.selectOption({ label: found });
-    this.taps += 2;
-  }
-
-  /** Copied in the spreadsheet, pasted here: one key. */
-  async paste(field: Locator, text: string) {
-    await this.tap(field);
-    await this.page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
-    await field.press('Control+v');
-    this.keys++;
-  }
-}
-
 const kestrel = () => shippedDecks().find(({ id }) => id === 'kestrel-7')!;
-
-/** The sheet as it lies in the shop's binder: ranges down, elements across. One X in row 5 is lost. */
-const SHEET = [
-  'Range\tB1\tB2\tB3\tC1\tC2\tRatio',
-  '1\tX\t\tX\t\t\t3,480',
-  '2\tX\tX\t\t\t\t2,573',
-  '3\tX\t\t\t\tX\t2,105',
-  '4\tX\t\t\tX\t\t1,465',
-  '5\t\t\t\tX\t\t1,000',
-  '6\t\tX\t\tX\t\t0,659',
-  '7\t\t\tX\tX\t\t0,554',
-  'R\t\t\tX\t\tX\t-1,800',
-  'N\t\t\tX\t\t\t',
-  'P\t\t\t?\t\t\t',
-].join('\n');
-
-const section = (page: Page, name: string) =>
-  page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name });
-const frame = (page: Page, name: string) => page.getByRole('group', { name });
 
 /** Chart, sets and elements by what they are and join, whatever their shafts are called. */
 function essence(deck: Deck) {
@@ -85,50 +25,6 @@ function essence(deck: Deck) {
     teeth: deck.train.gearsets.map(({ kind, sun, ring }) => [kind, sun.teeth, ring.teeth]),
     oil: (deck.solenoids ?? []).map(({ kind, feeds, whenUnplugged }) => [kind, feeds, whenUnplugged]),
   };
-}
-
-async function writeUnit(page: Page): Promise<Hand> {
-  const hand = new Hand(page);
-  await page.goto('/#/workshop');
-  await hand.tap(page.getByRole('button', { name: 'New deck' }));
-  await hand.type(page.getByLabel('Unit', { exact: true }), 'Heron 7');
-
-  await hand.tap(section(page, 'Apply chart'));
-  await hand.paste(page.getByLabel('Paste the chart from a spreadsheet'), SHEET);
-  await expect(page.getByText('8 ranges and 2 neutral rows, elements B1, B2, B3, C1, and C2.')).toBeVisible();
-  await hand.tap(page.getByRole('button', { name: 'Take this in' }));
-
-  await hand.tap(section(page, 'Gear train'));
-  const sets: readonly [string, string, string, [string, RegExp][]][] = [
-    ['P1', '43', '109', []],
-    ['P2', '40', '72', [['Sun sits with', /^input/], ['Carrier sits with', /P1 ring/]]],
-    ['P3', '45', '87', [['Sun sits with', /P2 ring/], ['Carrier sits with', /P1 carrier/], ['Ring sits with', /^output/]]],
-  ]; // biome-ignore format: a table reads across
-  for (const [id, sun, ring, joints] of sets) {
-    await hand.tap(page.getByRole('button', { name: 'Add a simple set' }));
-    const set = frame(page, `Gearset ${id}`);
-    await hand.type(set.getByLabel('Sun teeth'), sun);
-    await hand.type(set.getByLabel('Ring teeth'), ring);
-    await hand.type(set.getByLabel('Planets, how many'), '4');
-    for (const [label, with_] of joints) await hand.pick(set.getByLabel(label), with_);
-  }
-  const holds: readonly [string, RegExp][] = [
-    ['B1', /^P1 sun/],
-    ['B2', /P2 ring/],
-    ['B3', /P1 ring/],
-  ];
-  for (const [id, what] of holds)
-    await hand.pick(frame(page, `Element ${id}`).getByLabel('Holds still'), what);
-  const joins: readonly [string, RegExp, RegExp][] = [
-    ['C1', /^input/, /P1 carrier/],
-    ['C2', /P1 carrier/, /P2 ring/],
-  ];
-  for (const [id, one, other] of joins) {
-    const element = frame(page, `Element ${id}`);
-    await hand.pick(element.getByLabel('Joins'), one);
-    await hand.pick(element.getByLabel('with', { exact: true }), other);
-  }
-  return hand;
 }
 
 test('the seven-range unit’s train, chart and solenoids, typed from nothing', async ({
