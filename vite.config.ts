@@ -2,10 +2,21 @@ import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { DRILL_WORDS } from './src/app/drill-words.ts';
 
 /** Only our own files may run or load. Added to the built page; the development server needs inline scripts. */
-const POLICY =
-  "default-src 'self'; base-uri 'none'; object-src 'none'; form-action 'none'; img-src 'self' data: blob:";
+const POLICY = [
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "font-src 'self'",
+  "img-src 'self' blob:",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
 
 const contentSecurityPolicy: Plugin = {
   name: 'content-security-policy',
@@ -19,8 +30,22 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/** The words of a language come in two lots, the families by subject; all else is cut where it is loaded. */
+function chunkOf(file: string): string | null {
+  const [, language, subject] = /\/src\/words\/(..)\/([a-z-]+)\.ts$/.exec(file) ?? [];
+  if (language && subject) return `words-${language}-${DRILL_WORDS.has(subject) ? 'drill' : 'rest'}`;
+  const [, area] = /\/src\/core\/questions\/families\/([a-z]+)\//.exec(file) ?? [];
+  return area ? `families-${area}` : null;
+}
+
 export default defineConfig({
   base: './',
+  build: {
+    manifest: true,
+    rolldownOptions: {
+      output: { codeSplitting: { includeDependenciesRecursively: false, groups: [{ name: chunkOf }] } },
+    },
+  },
   plugins: [
     react(),
     contentSecurityPolicy,

@@ -3,17 +3,20 @@ import { localDay } from '../core/memory/day.ts';
 import type { Deck } from '../core/unit/deck.ts';
 import { makeUnit, type Unit } from '../core/unit/unit.ts';
 import type { Services } from '../screens/services.ts';
-import { openStore } from '../storage/store.ts';
-import { makeSay, type Say } from '../words/words.ts';
+import { type Say, speakerOf } from '../words/speak.ts';
+import { keepLanguage } from './language.ts';
+import type { Words } from './load-words.ts';
+import { loadFamily } from './one-family.ts';
 import { openPlanner } from './planner.ts';
+import { storeLater } from './store-later.ts';
 
-export function deviceServices(): Services {
+export function deviceServices({ language, messages }: Words): Services {
   const units = new Map<string, Unit>();
   const speakers = new WeakMap<object, Say>();
   const nobody = {};
   return {
     ...openPlanner(),
-    store: openStore(),
+    store: storeLater(async () => (await import('../storage/store.ts')).openStore()),
     now: () => {
       const at = Date.now();
       const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -28,9 +31,15 @@ export function deviceServices(): Services {
     },
     sayFor: (unit) => {
       const key = unit ?? nobody;
-      const say = speakers.get(key) ?? makeSay(unit?.deck ?? null);
+      const say = speakers.get(key) ?? speakerOf(unit?.deck ?? null, language, messages);
       speakers.set(key, say);
       return say;
     },
+    language,
+    speak: (chosen) => {
+      keepLanguage(chosen);
+      window.location.reload();
+    },
+    familyOf: loadFamily,
   };
 }

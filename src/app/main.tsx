@@ -9,8 +9,13 @@ import { App } from './App.tsx';
 import { Boundary } from './Boundary.tsx';
 import { deviceServices } from './device-services.ts';
 import { keepOffline } from './keep-offline.ts';
+import { languageInUse } from './language.ts';
+import { openWords } from './load-words.ts';
 
-const services = deviceServices();
+const words = openWords(languageInUse());
+document.documentElement.lang = words.language;
+const services = deviceServices(words);
+await words.loadAll();
 
 createRoot(document.getElementById('page')!).render(
   <StrictMode>

@@ -1,8 +1,10 @@
 /** What screens reach the world through: the store, the clock, fresh ids. src/app gives the real ones. */
 import { createContext, useContext } from 'react';
 import type { OutlookPart, OutlookRequest } from '../core/plan/outlook.ts';
+import type { Family } from '../core/questions/question.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import type { Store } from '../storage/store.ts';
+import type { Language } from '../words/speak.ts';
 import type { Say } from '../words/words.ts';
 
 export interface Moment {
@@ -22,6 +24,11 @@ export interface Services {
   unitOf(deckText: string): Unit;
   /** A speaker with the deck's own names. */
   sayFor(unit: Unit | null): Say;
+  readonly language: Language;
+  /** Keeps the choice, and opens the page anew in that language. */
+  speak(language: Language): void;
+  /** Loads the family of this id and no other; undefined where there is none. */
+  familyOf(id: string): Promise<Family | undefined>;
   /**
    * Plans beside the page. `tell` hears each part as it is ready, and null when no more will come: all is told,
    * another request took over, or this browser cannot. Requests of one course (deck and class) build on each

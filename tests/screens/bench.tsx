@@ -5,6 +5,7 @@ import { Blob as NodeBlob } from 'node:buffer';
 import { configure, render } from '@testing-library/react';
 import { App } from '../../src/app/App.tsx';
 import { outlookOf } from '../../src/core/plan/outlook.ts';
+import { FAMILIES } from '../../src/core/questions/families/index.ts';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { type Services, ServicesProvider } from '../../src/screens/services.ts';
@@ -43,6 +44,9 @@ export async function bench(deck: Deck, name = `screens-${++opened}`): Promise<B
     newId: () => `${name}-${clock.at}-${++ids}`,
     unitOf: () => unit,
     sayFor: (spoken) => (spoken === unit ? say : makeSay(spoken?.deck ?? null)),
+    language: 'en',
+    speak: () => {},
+    familyOf: async (id) => FAMILIES.find((family) => family.id === id),
     // The planner itself, a part at a turn, without a worker.
     planFor: (_course, request, tell) => {
       const parts = outlookOf(request);
