@@ -4,7 +4,7 @@ export const DIAGNOSIS = {
   'fault.element-fails-one-way': '{part} no sujeta',
   'fault.element-stuck': '{part} no se libera nunca',
   'fault.element-stuck-one-way': '{part} sujeta en los dos sentidos',
-  'fault.feed-lost': 'el conducto hacia {part} está tapado o fuga',
+  'fault.feed-lost': 'el conducto hacia {part} está tapado o tiene fuga',
   'fault.friction-short': '{part} se armó con un disco de fricción de menos',
   'fault.one-way-reversed': '{part} se montó al revés',
   'fault.gearset-stripped': '{part} perdió los dientes',

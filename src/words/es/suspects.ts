@@ -103,9 +103,9 @@ export const SUSPECTS = {
   'air-check.hiss': 'sin golpe; el aire sigue silbando en el pistón de {element}',
   'air-check.two': 'un golpe, y también se mueve {other}; ahí sigue silbando el aire',
   'air-check.sound': 'está bien',
-  'air-check.blocked': 'el conducto está bloqueado',
-  'air-check.seal': 'fuga el sello de su pistón',
-  'air-check.crosses': 'fuga hacia otro conducto',
+  'air-check.blocked': 'el conducto está tapado',
+  'air-check.seal': 'el sello de su pistón tiene fuga',
+  'air-check.crosses': 'se escapa a otro conducto',
   'air-check.row': 'Un golpe es un pistón que se mueve; un silbido es aire que sigue escapando.',
   'air-check.reason':
     'Pregunta dónde silba y qué más se mueve: en su propio pistón es el sello, en otro elemento los conductos están unidos.',

@@ -58,7 +58,7 @@ export const TORQUE = {
 
   'family.set-stripped': 'Marchas que se pierden si un conjunto se queda sin dientes',
   'set-stripped.prompt':
-    'Se acabaron los dientes de {gearset}: sus miembros giran uno sobre otro y no pasan torque. ¿Qué marchas se pierden, con el motor tirando? Una marcha se pierde si no transmite o si transmite con otra relación.',
+    '{gearset} perdió los dientes: sus miembros giran uno sobre otro y no pasan torque. ¿Qué marchas se pierden, con el motor tirando? Una marcha se pierde si no transmite o si transmite con otra relación.',
   'set-stripped.row': 'Se pierde sin {gearset}: {ranges}.',
   'set-stripped.reason':
     'Una marcha se conserva cuando sus elementos hacen pasar el torque por fuera del conjunto. Que un conjunto gire no significa que trabaje, y uno que gira todo junto puede estar llevando la carga.',
