@@ -49,7 +49,7 @@ export const ELECTRICAL = {
 
   'family.winding-fault': 'Welchen Fehler die Messungen zeigen',
   'winding-fault.prompt':
-    'Wicklungen, die sich Pin {common} teilen, bei 20 °C gemessen, Leitungswiderstand abgezogen{case, select, unread {; zum Gehäuse wurde nicht gemessen} other {}}. Welche davon passen zu allen Messungen?',
+    'Wicklungen, die sich Pin {common} teilen, bei 20 °C gemessen, Widerstand der Messleitungen abgezogen{case, select, unread {; zum Gehäuse wurde nicht gemessen} other {}}. Welche davon passen zu allen Messungen?',
   'winding-fault.band': 'Bereich',
   'winding-fault.to-common': 'Zu Pin {common}',
   'winding-fault.to-case': 'Zum Gehäuse',
