@@ -32,7 +32,13 @@ export function Assembly({ desk, at, sequence }: { desk: Desk; at: Place; sequen
           ))}
         </ol>
       ) : (
-        <p className="note">{say(phrase('workshop.assembly-waits', { code: made.error.code }))}</p>
+        <p className="note">
+          {say(
+            phrase('workshop.assembly-waits', {
+              code: made.error.code === 'too-early' ? 'early' : made.error.code,
+            }),
+          )}
+        </p>
       )}
       <p>{say(phrase('workshop.not-turned'))}</p>
       <fieldset className="answer">

@@ -392,7 +392,7 @@ const STEPS = {
   'workshop.turns': 'It goes together in the order turned round',
   'workshop.assembly': 'So it goes together',
   'workshop.assembly-waits':
-    '{code, select, circle {Some steps wait for each other in a circle.} too-early {A step stands before one that it must wait for. Move it down.} other {Some step that is named here is not there.}}',
+    '{code, select, circle {Some steps wait for each other in a circle.} early {A step stands before one that it must wait for. Move it down.} other {Some step that is named here is not there.}}',
   'workshop.not-turned': 'Where is it not simply turned round?',
   'workshop.strip-only': 'Done only when taking apart',
   'workshop.why-strip-only': 'Why only then: {step}',
