@@ -8,7 +8,7 @@ export const ONE_WAYS = {
   'manual-range.yes': 'sí',
   'manual-range.no': 'no',
   'manual-range.row':
-    'En la marcha {firm} actúa además: {extraCount, plural, =0 {nada} other {{extra}}}{sparedCount, plural, =0 {} other {; no le hace falta: {spared}}}.',
+    'En la marcha {firm} actúa, y en {free} no: {extraCount, plural, =0 {nada} other {{extra}}}{sparedCount, plural, =0 {} other {; no le hace falta: {spared}}}.',
   'manual-range.reason':
     'En la marcha {free} sujeta la carga {oneWays}. Un unidireccional suelta cuando la salida empuja de vuelta; por eso la marcha {free} rueda libre, y la marcha {firm}, con elementos de fricción, da freno de motor.',
 

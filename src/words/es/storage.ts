@@ -6,6 +6,10 @@ export const STORAGE = {
     'Tus respuestas están a salvo. Detent sigue abierto en otra pestaña, que las tiene: cierra esa pestaña y vuelve a intentarlo.',
   'storage.newer':
     'Tus respuestas están a salvo y sin cambios. Un Detent más nuevo las tomó, quizá en otra pestaña: recarga esta página.',
+  'storage.deleted':
+    'Lo que se guardaba aquí se quitó de este aparato desde otra pestaña, así que ya no se puede guardar nada con este nombre. Recarga esta página.',
+  'storage.elsewhere':
+    'Tus respuestas están a salvo. Esta práctica siguió en otra pestaña, así que esta no se guardó: sigue allá, o toca Seguir aquí.',
   'storage.unavailable':
     'Este navegador no le da ahora a Detent un lugar para guardar respuestas. Puede ser por una ventana privada: abre Detent en una ventana normal, o recarga.',
   'storage.unreadable':
