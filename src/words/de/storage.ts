@@ -14,8 +14,4 @@ export const STORAGE = {
     'Dieser Browser gibt Detent gerade keinen Ort zum Speichern. Ein privates Fenster kann der Grund sein: öffne Detent in einem normalen Fenster oder lade neu.',
   'storage.unreadable':
     '{count, plural, one {Eine gespeicherte Antwort} other {# gespeicherte Antworten}} {count, plural, one {ist für diese Version nicht lesbar und bleibt} other {sind für diese Version nicht lesbar und bleiben}} weg. Gelöscht wurde nichts.',
-  'storage.deleted':
-    'Was hier lag, wurde aus einem anderen Tab von diesem Gerät genommen; unter diesem Namen lässt sich nichts mehr speichern. Lade diese Seite neu.',
-  'storage.elsewhere':
-    'Deine Antworten sind sicher. Diese Übung ging in einem anderen Tab weiter, darum wurde diese Antwort nicht gespeichert: mach dort weiter, oder drücke „Hier weitermachen“.',
 } as const;
