@@ -119,7 +119,9 @@ export function boundOf(cell: Cell, learner: Learner): Bound {
   let share = Number.POSITIVE_INFINITY;
   let best = prices;
   for (const width of WIDTHS) {
-    const logs = minimise((x) => evaluate(x.map(Math.exp), width), prices.map(Math.log), EVALUATIONS);
+    const logs = minimise((x) => evaluate(x.map(Math.exp), width), prices.map(Math.log), {
+      evaluations: EVALUATIONS,
+    });
     prices = logs.map((log) => Math.max(1e-12, Math.exp(log)));
     const { value } = evaluate(prices, 1e-12);
     if (value < share) [share, best] = [value, prices];

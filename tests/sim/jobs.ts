@@ -42,28 +42,28 @@ export function allJobs(): Job[] {
     cells.map((cell) => ({ table, cell, runs: runs(cell) }));
   const seconds = { rightSeconds: 10, wrongSeconds: 22 };
   return [
-    ...jobs('known', grid({}), runsOf(8, 4)),
-    ...jobs('unknown', grid({ known: false }), runsOf(16, 6)),
+    ...jobs('known', grid({}), runsOf(6, 3)),
+    ...jobs('unknown', grid({ known: false }), runsOf(10, 5)),
     ...jobs(
       'seconds',
       grid(seconds).filter(({ facts }) => facts === 300),
-      runsOf(8, 4),
+      runsOf(6, 3),
     ),
     ...jobs(
       'missed',
       [0.85, 0.7, 0.5].flatMap((attendance) => [7, 21].map((days) => aCell({ attendance, days }))),
-      () => 16,
+      () => 12,
     ),
     ...jobs(
       'mixed',
       (
         [
-          [3, 7],
-          [3, 21],
-          [5, 21],
+          [15, 7],
+          [10, 21],
+          [25, 21],
         ] as const
       ).map(([minutes, days]) => aCell({ minutes, days })),
-      () => 24,
+      () => 8,
     ),
   ];
 }

@@ -10,31 +10,44 @@ export interface PracticeDay {
   readonly attendance: number;
 }
 
-/** More days than this are not told apart in a plan: pairs of later ones are planned as one. */
-export const MOST_DAYS = 63;
-/** The same in a bound, where a pair taken as one would hide what its two days allow. */
+/** More days than this are not told apart in a plan: some in the middle are then planned as one. */
+export const MOST_DAYS = 44;
+/** The same in a bound, where days taken as one would hide what they allow. */
 export const MOST_BOUND_DAYS = 180;
 /** Days at either end that always stand alone. */
-const NEAR = 14;
-const LAST = 7;
+const NEAR = 10;
+const LAST = 6;
 
-function halve(days: readonly PracticeDay[]): PracticeDay[] {
-  const halved: PracticeDay[] = [];
-  for (let i = 0; i < days.length; i += 2) {
-    const [first, second] = [days[i]!, days[i + 1]];
-    halved.push(
-      second
-        ? {
-            day: first.day,
-            seconds: first.seconds + second.seconds,
-            attendance:
-              (first.attendance * first.seconds + second.attendance * second.seconds) /
-              (first.seconds + second.seconds),
-          }
-        : first,
-    );
-  }
-  return halved;
+interface Block extends PracticeDay {
+  readonly sessions: number;
+}
+
+const alone = (day: PracticeDay): Block => ({ ...day, sessions: 1 });
+
+/** Days as one: it takes place when any of them does, and has the seconds they have on average. */
+function asOne(days: readonly PracticeDay[]): Block {
+  const sum = (of: (day: PracticeDay) => number) => days.reduce((total, day) => total + of(day), 0);
+  const some = 1 - days.reduce((none, { attendance }) => none * (1 - attendance), 1);
+  return {
+    day: days[days.length >> 1]!.day,
+    seconds: sum(({ seconds, attendance }) => seconds * attendance) / some,
+    attendance: some,
+    sessions: sum(({ attendance }) => attendance) / some,
+  };
+}
+
+/**
+ * As many days, those in the middle taken together. Blocks are counted from the end, so that tomorrow's plan has
+ * the same ones and can start from today's prices.
+ */
+function inBlocks(days: readonly PracticeDay[], most: number): Block[] {
+  if (days.length <= most) return days.map(alone);
+  const middle = days.slice(NEAR, -LAST);
+  const size = Math.ceil(middle.length / (most - NEAR - LAST));
+  const blocks: Block[] = [];
+  for (let end = middle.length; end > 0; end -= size)
+    blocks.unshift(asOne(middle.slice(Math.max(0, end - size), end)));
+  return [...days.slice(0, NEAR).map(alone), ...blocks, ...days.slice(-LAST).map(alone)];
 }
 
 /**
@@ -47,15 +60,19 @@ export function calendarOf(
   classDay: number,
   most = MOST_DAYS,
 ): Calendar {
-  let days = practice
-    .filter(({ day, seconds, attendance }) => day >= today && day < classDay && seconds > 0 && attendance > 0)
-    .sort((a, b) => a.day - b.day);
-  while (days.length > most)
-    days = [...days.slice(0, NEAR), ...halve(days.slice(NEAR, -LAST)), ...days.slice(-LAST)];
+  const days = inBlocks(
+    practice
+      .filter(
+        ({ day, seconds, attendance }) => day >= today && day < classDay && seconds > 0 && attendance > 0,
+      )
+      .sort((a, b) => a.day - b.day),
+    most,
+  );
   return {
     days: days.map(({ day }) => day - today),
     seconds: days.map(({ seconds }) => seconds),
     attendance: days.map(({ day, attendance }) => (day === today ? 1 : attendance)),
+    sessions: days.map(({ sessions }) => sessions),
     classDay: Math.max(0, classDay - today),
   };
 }

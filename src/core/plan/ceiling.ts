@@ -1,8 +1,11 @@
-/** The most that so many minutes a day can reach by the class date: the bound, for a few choices of minutes. */
+/**
+ * The most that practice can reach by the class date, whoever plans it. Any prices give such a bound; those found
+ * for the plan give one that is nearly reached. docs/spec/plan.md P4.
+ */
 
 import { calendarOf, MOST_BOUND_DAYS } from './calendar.ts';
-import { FINE } from './grid.ts';
-import { solvePrices, tightenPrices } from './prices.ts';
+import { FINE, PLANNING } from './grid.ts';
+import { PATIENT, solvePrices, tightenPrices } from './prices.ts';
 import { boundAt, problemOf } from './problem.ts';
 import { type PlanRequest, pricesOn } from './solve.ts';
 
@@ -12,33 +15,46 @@ export interface Ceiling {
   readonly atMost: number;
 }
 
-/** Evaluations for each width the bound is tightened at. */
-const EVALUATIONS = 6;
+/** Evaluations for each width that prices are tightened at. */
+const EVALUATIONS = 5;
 
-/** For each number of minutes a day, on the request's practice days. Wishes of right days do not count here. */
-export function ceilingsOf(request: PlanRequest, minutes: readonly number[]): Ceiling[] {
-  const { w, today, classDay, practice } = request;
+interface Bounded {
+  readonly atMost: number;
+  readonly prices: ReadonlyMap<number, number>;
+}
+
+function bounded(request: PlanRequest): Bounded {
+  const { w, today, classDay, practice, prices } = request;
+  // A wish for right days is no recall: what it is worth must not count.
   const facts = request.facts.map(({ rightDays, ...fact }) => fact);
   const weight = facts.reduce((sum, fact) => sum + fact.weight, 0);
-  let prices: ReadonlyMap<number, number> | null = null;
+  if (weight === 0) return { atMost: 0, prices: new Map() };
+  const localDays = ({ days }: { days: readonly number[] }) => days.map((offset) => today + offset);
+  const calendar = calendarOf(practice, today, classDay);
+  const days = localDays(calendar);
+  let found = prices ?? new Map<number, number>();
+  if (days.length > 0) {
+    const problem = problemOf(w, facts, calendar, today, PLANNING);
+    const start = found.size > 0 ? pricesOn(found, days) : null;
+    const tight = tightenPrices(problem, solvePrices(problem, start, PATIENT).prices, EVALUATIONS);
+    found = new Map(days.map((day, u) => [day, tight[u]!]));
+  }
+  const whole = calendarOf(practice, today, classDay, MOST_BOUND_DAYS);
+  const all = problemOf(w, facts, whole, today, FINE, true);
+  const everyDay = days.length > 0 ? pricesOn(found, localDays(whole)) : new Float64Array(0);
+  return { atMost: Math.min(1, boundAt(all, everyDay, 0) / weight), prices: found };
+}
+
+/** Share of the weight that no way of practising on the request's days exceeds at class. */
+export const boundOf = (request: PlanRequest): number => bounded(request).atMost;
+
+/** The same for other numbers of minutes a day, each found from the prices of the one before. */
+export function ceilingsOf(request: PlanRequest, minutes: readonly number[]): Ceiling[] {
+  let { prices } = request;
   return minutes.map((each): Ceiling => {
-    const days = practice.map((day) => ({ ...day, seconds: each * 60 }));
-    const calendar = calendarOf(days, today, classDay);
-    if (facts.length === 0) return { minutes: each, atMost: 0 };
-    const problem = problemOf(w, facts, calendar, today, FINE);
-    const localDays = calendar.days.map((offset) => today + offset);
-    const start = prices ? pricesOn(prices, localDays) : null;
-    const solved = calendar.days.length > 0 ? solvePrices(problem, start) : new Float64Array(0);
-    const tight = calendar.days.length > 0 ? tightenPrices(problem, solved, EVALUATIONS) : solved;
-    prices = new Map(localDays.map((day, u) => [day, tight[u]!]));
-    const whole = calendarOf(days, today, classDay, MOST_BOUND_DAYS);
-    if (whole.days.length === calendar.days.length)
-      return { minutes: each, atMost: boundAt(problem, tight, 0) / weight };
-    const all = problemOf(w, facts, whole, today, FINE);
-    const everyDay = pricesOn(
-      prices,
-      whole.days.map((offset) => today + offset),
-    );
-    return { minutes: each, atMost: boundAt(all, everyDay, 0) / weight };
+    const practice = request.practice.map((day) => ({ ...day, seconds: each * 60 }));
+    const found = bounded({ ...request, practice, ...(prices && { prices }) });
+    prices = found.prices;
+    return { minutes: each, atMost: found.atMost };
   });
 }

@@ -13,16 +13,19 @@ import {
 } from './transition.ts';
 
 export interface GridSize {
-  /** Stability points from 0.02 to 36500 days. */
+  /** Stability points from 0.02 to 36500 days, if none were spared. */
   readonly stabilities: number;
   /** Rows put between the difficulties that histories reach from the first answer. */
   readonly finerDifficulty: boolean;
+  /** Stabilities above so many times the longest gap hardly fade: their points stand three times as far apart. */
+  readonly sparseAbove?: number;
 }
 
 /** Enough for choosing; values are then within 0.001 of the fine grid's (P3). */
-export const PLANNING: GridSize = { stabilities: 40, finerDifficulty: false };
-/** For bounds and forecasts that are shown. */
+export const PLANNING: GridSize = { stabilities: 36, finerDifficulty: false, sparseAbove: 8 };
+/** For bounds that are shown. */
 export const FINE: GridSize = { stabilities: 96, finerDifficulty: true };
+const SPARSE = 3;
 
 const LOW = Math.log(0.02);
 const HIGH = Math.log(36500);
@@ -32,16 +35,16 @@ export interface Grid {
   readonly columns: number;
   readonly rows: number;
   readonly step: number;
+  /** Column from which on steps are longer. */
+  readonly sparseFrom: number;
   readonly stabilities: Float64Array;
   readonly difficulties: Float64Array;
   readonly maxGap: number;
   /** Recall after a gap: [gap][column]. */
   readonly recall: Float64Array;
-  /** Column below the stability after an answer, and how far towards the next one: [gap][row][column]. */
-  readonly knownColumn: Int32Array;
-  readonly knownPart: Float64Array;
-  readonly missedColumn: Int32Array;
-  readonly missedPart: Float64Array;
+  /** Where the stability after an answer lies, column and part of the way to the next one: [gap][row][column]. */
+  readonly knownAt: Float64Array;
+  readonly missedAt: Float64Array;
   /** The same for the difficulty after an answer: [row]. */
   readonly knownRow: Place[];
   readonly missedRow: Place[];
@@ -54,25 +57,43 @@ export interface Place {
 }
 
 function rowsFor(m: Transition, finer: boolean): Float64Array {
-  const rows = new Set<number>([1, 10]);
-  for (const start of [m.first.known.difficulty, m.first.missed.difficulty]) {
+  const { known, missed } = m.first;
+  const rows = new Set<number>([known.difficulty, missed.difficulty, 10]);
+  const misses = (start: number, most: number) => {
     let difficulty = start;
-    for (let misses = 0; misses < (finer ? 4 : 2); misses++) {
-      rows.add(difficulty);
+    for (let i = 0; i < most; i++) {
       difficulty = difficultyAfter(m, difficulty, false);
+      rows.add(difficulty);
     }
-  }
-  rows.add((m.first.known.difficulty + m.first.missed.difficulty) / 2);
+  };
+  if (finer) {
+    rows.add(1);
+    rows.add((known.difficulty + missed.difficulty) / 2);
+    misses(known.difficulty, 3);
+    misses(missed.difficulty, 3);
+  } else misses(missed.difficulty, 1);
   const sorted = [...rows].sort((a, b) => a - b);
   const apart = sorted.filter((x, i) => i === 0 || x - sorted[i - 1]! > 0.05);
   if (apart.at(-1) !== 10) apart[apart.length - 1] = 10;
   return Float64Array.from(apart);
 }
 
-export function columnOf(grid: Pick<Grid, 'columns' | 'step'>, stability: number): Place {
-  const x = (Math.log(stability) - LOW) / grid.step;
-  const at = Math.min(Math.max(Math.floor(x), 0), grid.columns - 2);
-  return { at, part: Math.min(Math.max(x - at, 0), 1) };
+type Scale = Pick<Grid, 'columns' | 'step' | 'sparseFrom'>;
+
+/** Kept below the last column, so that there always is a next one. */
+const SHORT_OF_LAST = 1e-9;
+
+/** Where a stability lies: 3.25 is a quarter of the way from column 3 to column 4. */
+export function along({ columns, step, sparseFrom }: Scale, stability: number): number {
+  const x = (Math.log(stability) - LOW) / step;
+  const column = x > sparseFrom ? sparseFrom + (x - sparseFrom) / SPARSE : x;
+  return Math.min(Math.max(column, 0), columns - 1 - SHORT_OF_LAST);
+}
+
+export function columnOf(grid: Scale, stability: number): Place {
+  const x = along(grid, stability);
+  const at = Math.floor(x);
+  return { at, part: x - at };
 }
 
 export function rowOf(difficulties: Float64Array, difficulty: number): Place {
@@ -85,16 +106,20 @@ export function rowOf(difficulties: Float64Array, difficulty: number): Place {
 /** Lays the grid for gaps of 1 to `maxGap` days. */
 export function layGrid(transition: Transition, maxGap: number, size: GridSize): Grid {
   const difficulties = rowsFor(transition, size.finerDifficulty);
-  const columns = size.stabilities;
+  const step = (HIGH - LOW) / (size.stabilities - 1);
+  const last = size.stabilities - 1;
+  const dense = size.sparseAbove ? Math.ceil((Math.log(size.sparseAbove * maxGap) - LOW) / step) : last;
+  const sparseFrom = Math.min(last, Math.max(1, dense));
+  const columns = sparseFrom + Math.ceil((last - sparseFrom) / SPARSE) + 1;
+  const scale = { columns, step, sparseFrom };
   const rows = difficulties.length;
-  const step = (HIGH - LOW) / (columns - 1);
   const cells = rows * columns;
-  const stabilities = Float64Array.from({ length: columns }, (_, c) => Math.exp(LOW + c * step));
+  const stabilities = Float64Array.from({ length: columns }, (_, c) =>
+    Math.exp(LOW + step * (c + (SPARSE - 1) * Math.max(0, c - sparseFrom))),
+  );
   const recall = new Float64Array((maxGap + 1) * columns);
-  const knownColumn = new Int32Array((maxGap + 1) * cells);
-  const knownPart = new Float64Array((maxGap + 1) * cells);
-  const missedColumn = new Int32Array((maxGap + 1) * cells);
-  const missedPart = new Float64Array((maxGap + 1) * cells);
+  const knownAt = new Float64Array((maxGap + 1) * cells);
+  const missedAt = new Float64Array((maxGap + 1) * cells);
   for (let gap = 0; gap <= maxGap; gap++)
     for (let c = 0; c < columns; c++) {
       const stability = stabilities[c]!;
@@ -103,12 +128,8 @@ export function layGrid(transition: Transition, maxGap: number, size: GridSize):
       for (let row = 0; row < rows; row++) {
         const at = gap * cells + row * columns + c;
         const difficulty = difficulties[row]!;
-        const known = columnOf({ columns, step }, stabilityKnown(transition, stability, difficulty, r));
-        const missed = columnOf({ columns, step }, stabilityMissed(transition, stability, difficulty, r));
-        knownColumn[at] = known.at;
-        knownPart[at] = known.part;
-        missedColumn[at] = missed.at;
-        missedPart[at] = missed.part;
+        knownAt[at] = along(scale, stabilityKnown(transition, stability, difficulty, r));
+        missedAt[at] = along(scale, stabilityMissed(transition, stability, difficulty, r));
       }
     }
   const rowAfter = (known: boolean) =>
@@ -118,14 +139,13 @@ export function layGrid(transition: Transition, maxGap: number, size: GridSize):
     columns,
     rows,
     step,
+    sparseFrom,
     stabilities,
     difficulties,
     maxGap,
     recall,
-    knownColumn,
-    knownPart,
-    missedColumn,
-    missedPart,
+    knownAt,
+    missedAt,
     knownRow: rowAfter(true),
     missedRow: rowAfter(false),
   };

@@ -125,7 +125,8 @@ export function settle(
   const count = prices.length;
   const narrow = 1 / (4 * Math.max(width, 1e-12));
   for (let g = 0; g < groups.length; g++) {
-    const { part, ...group } = groups[g]!;
+    const group = groups[g]!;
+    const { part } = group;
     const { value, kind, layers, grid, calendar } = programmes[group.kind]!;
     const dearer = part > 0 ? programmes[group.kind + 1]!.value : value;
     const { columns } = grid;

@@ -13,6 +13,15 @@ const MEMORY = 12;
 const FIRST_STEP = 0.15;
 const LONGEST_STEP = 0.5;
 
+export interface Search {
+  /** Calls at most. */
+  readonly evaluations: number;
+  /** Guess at one over the curvature along each variable; without it the first step is as long as is allowed. */
+  readonly inverse?: Float64Array;
+  /** Whether a point will do. */
+  readonly enough?: (gradient: Float64Array, x: Float64Array) => boolean;
+}
+
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
@@ -25,7 +34,11 @@ interface Pair {
   readonly inverse: number;
 }
 
-function direction(gradient: Float64Array, pairs: readonly Pair[]): Float64Array {
+function direction(
+  gradient: Float64Array,
+  pairs: readonly Pair[],
+  inverse: Float64Array | undefined,
+): Float64Array {
   const d = gradient.map((x) => -x);
   const factors = pairs.map(() => 0);
   for (let p = pairs.length - 1; p >= 0; p--) {
@@ -35,8 +48,11 @@ function direction(gradient: Float64Array, pairs: readonly Pair[]): Float64Array
     for (let i = 0; i < d.length; i++) d[i]! -= factor * change[i]!;
   }
   const last = pairs.at(-1);
+  if (inverse) for (let i = 0; i < d.length; i++) d[i]! *= inverse[i]!;
   if (last) {
-    const scale = 1 / (last.inverse * dot(last.change, last.change));
+    const { change } = last;
+    const guessed = inverse ? change.map((value, i) => value * inverse[i]!) : change;
+    const scale = 1 / (last.inverse * dot(change, guessed));
     for (let i = 0; i < d.length; i++) d[i]! *= scale;
   }
   for (const [p, { step, change, inverse }] of pairs.entries()) {
@@ -46,24 +62,24 @@ function direction(gradient: Float64Array, pairs: readonly Pair[]): Float64Array
   return d;
 }
 
-/** The best point found with at most `evaluations` calls; it stops early where the gradient vanishes or is `enough`. */
+/** The best point found; it stops early where the gradient vanishes or is `enough`. */
 export function minimise(
   at: (x: Float64Array) => Point,
   start: Float64Array,
-  evaluations: number,
-  enough: (gradient: Float64Array, x: Float64Array) => boolean = () => false,
+  { evaluations, inverse, enough = () => false }: Search,
 ): Float64Array {
   let x = start;
   let here = at(x);
   let used = 1;
   const pairs: Pair[] = [];
   while (used < evaluations && !enough(here.gradient, x)) {
-    const d = direction(here.gradient, pairs);
+    const d = direction(here.gradient, pairs, inverse);
     const slope = dot(d, here.gradient);
     const longest = d.reduce((most, step) => Math.max(most, Math.abs(step)), 0);
     if (!(slope < -1e-16) || longest < 1e-9) return x;
     const most = pairs.length === 0 ? FIRST_STEP : LONGEST_STEP;
-    let scale = pairs.length === 0 || longest > most ? most / longest : 1;
+    const full = pairs.length === 0 && !inverse;
+    let scale = full || longest > most ? most / longest : 1;
     let next = x;
     let there = here;
     let lower = false;

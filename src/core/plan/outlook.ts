@@ -10,6 +10,7 @@ import { type Ceiling, ceilingsOf } from './ceiling.ts';
 import { type Observation, observationsOf } from './observe.ts';
 import { type PersonalScale, personalScale } from './personal.ts';
 import { type Plan, planFrom } from './plan.ts';
+import { PATIENT } from './prices.ts';
 import type { PlanFact } from './problem.ts';
 import { type Course, courseOf } from './prospect.ts';
 import { type ReadinessReport, readinessOf } from './readiness.ts';
@@ -79,21 +80,20 @@ function* partsToClass(asked: OutlookRequest, classDay: number): Generator<Outlo
   const { today, minutes, attendance, spentSeconds, attempts, voids, w } = asked;
   const practice = everyDay(today, classDay, minutes * 60, attendance);
   const request: PlanRequest = { ...asked, classDay, practice };
-  let solved = solve(request);
-  let plan = planFrom(request, solved);
-  yield { kind: 'drill', order: orderOf(plan), prices: plan.prices };
+  const drill = planFrom(request, solve(request));
+  yield { kind: 'drill', order: orderOf(drill), prices: drill.prices };
 
+  // What is told is settled further than a drill needs.
   const withToday = (seconds: number): PlanRequest => ({
     ...request,
     practice: practice.map((day) => (day.day === today ? { ...day, seconds } : day)),
-    prices: plan.prices,
+    prices: drill.prices,
+    effort: PATIENT,
   });
-  if (spentSeconds > 0 && practice.length > 0) {
-    // What was practised today is in the memories: only the rest of the day's minutes is still to come.
-    const remaining = withToday(Math.max(0, minutes * 60 - spentSeconds));
-    solved = solve(remaining);
-    plan = planFrom(remaining, solved);
-  }
+  // What was practised today is in the memories: only the rest of the day's minutes is still to come.
+  const remaining = withToday(Math.max(0, minutes * 60 - spentSeconds));
+  const solved = solve(remaining);
+  const { leftOut } = planFrom(remaining, solved);
   const observations = asked.observations ?? observationsOf(attempts, voids, w);
   const readiness = readinessOf(request, solved, observations, asked.topicOf);
   const course = courseOf(solved, { skipToday: false });
@@ -101,13 +101,13 @@ function* partsToClass(asked: OutlookRequest, classDay: number): Generator<Outlo
   yield {
     kind: 'forecast',
     readiness,
-    leftOut: plan.leftOut,
+    leftOut,
     course: bend(course, ratio),
     skipped: bend(courseOf(solve(withToday(0)), { skipToday: false }), ratio),
   };
 
   if (asked.ceilings.length > 0 && practice.length > 0)
-    yield { kind: 'ceilings', each: ceilingsOf(request, asked.ceilings) };
+    yield { kind: 'ceilings', each: ceilingsOf({ ...request, prices: drill.prices }, asked.ceilings) };
 }
 
 /** The parts in order; each is reckoned only when it is asked for. */

@@ -73,7 +73,7 @@ function estimateScale(replay: Replay, count: number): Scale {
       gradient: Float64Array.of(slope(cost(first! + STEP, growth!)), slope(cost(first!, growth! + STEP))),
     };
   };
-  const [first, growth] = minimise(at, Float64Array.of(0, 0), EVALUATIONS);
+  const [first, growth] = minimise(at, Float64Array.of(0, 0), { evaluations: EVALUATIONS });
   return { first: first!, growth: growth! };
 }
 

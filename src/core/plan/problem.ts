@@ -87,12 +87,14 @@ function groupsOf(facts: readonly PlanFact[], kinds: Kinds, today: number) {
   return groups.map(({ group, places }) => ({ group: { ...group, count: places.length }, places }));
 }
 
+/** With `valuesOnly` it can be bounded (`boundAt`), not evaluated. */
 export function problemOf(
   w: readonly number[],
   facts: readonly PlanFact[],
   calendar: Calendar,
   today: number,
   size: GridSize,
+  valuesOnly = false,
 ): Problem {
   const kinds = sortKinds(facts);
   const grid = layGrid(transitionOf(w), Math.max(1, calendar.classDay), size);
@@ -100,7 +102,7 @@ export function problemOf(
   return {
     grid,
     calendar,
-    programmes: kinds.kinds.map((kind) => programmeFor(grid, calendar, kind)),
+    programmes: kinds.kinds.map((kind) => programmeFor(grid, calendar, kind, valuesOnly)),
     asks: asksOf(
       grouped.map(({ group }) => group),
       grid,

@@ -17,6 +17,8 @@ export interface Calendar {
   /** Chance that the day takes place, and its seconds when it does. */
   readonly attendance: readonly number[];
   readonly seconds: readonly number[];
+  /** Sessions those seconds are spread over, where several days are planned as one; 1 each when left out. */
+  readonly sessions?: readonly number[];
   /** Class day, from today. */
   readonly classDay: number;
 }
@@ -42,6 +44,8 @@ export interface Programme {
   readonly valueMissed: Float64Array;
   /** Chance that a state after an ask on day t is asked on day u, having waited: [t][u][layer][row][column]. */
   readonly gate: Float32Array;
+  /** Gates of a pair of days: all cells, or 0 where they are not kept and only values are wanted. */
+  readonly gates: number;
   /** Probability mass just after a first ask: [day][layer][row][column]. */
   readonly entering: Float64Array;
   /** The same after later asks, by the difficulty before a known and before a missed answer. */
@@ -49,7 +53,8 @@ export interface Programme {
   readonly massMissed: Float64Array;
 }
 
-export function programmeFor(grid: Grid, calendar: Calendar, kind: Kind): Programme {
+/** With `valuesOnly` it can be looked back, not forward; gates then take no room. */
+export function programmeFor(grid: Grid, calendar: Calendar, kind: Kind, valuesOnly = false): Programme {
   const days = calendar.days.length;
   const layers = kind.rightDays + 1;
   const cells = layers * grid.rows * grid.columns;
@@ -61,7 +66,8 @@ export function programmeFor(grid: Grid, calendar: Calendar, kind: Kind): Progra
     value: new Float64Array(days * cells),
     valueKnown: new Float64Array(days * cells),
     valueMissed: new Float64Array(days * cells),
-    gate: new Float32Array(days * days * cells),
+    gate: new Float32Array((valuesOnly ? 1 : days * days) * cells),
+    gates: valuesOnly ? 0 : cells,
     entering: new Float64Array(days * cells),
     massKnown: new Float64Array(days * cells),
     massMissed: new Float64Array(days * cells),
@@ -71,7 +77,7 @@ export function programmeFor(grid: Grid, calendar: Calendar, kind: Kind): Progra
 /** Fills `value` and `gate` for these prices (facts per second, one per calendar day). */
 export function lookBack(p: Programme, prices: Float64Array, width: number): void {
   const { grid, calendar, kind, layers, value, valueKnown, valueMissed, gate } = p;
-  const { columns, rows, recall, knownColumn, knownPart, missedColumn, missedPart } = grid;
+  const { columns, rows, recall, knownAt, missedAt } = grid;
   const { days, attendance, classDay } = calendar;
   const count = days.length;
   const plane = rows * columns;
@@ -92,30 +98,37 @@ export function lookBack(p: Programme, prices: Float64Array, width: number): voi
         const wrongPay = price * kind.wrongCost;
         const spreadPay = price * costSpread;
         const share = attendance[u]!;
-        const open = (t * count + u) * cells + layer * plane;
+        const chances = gap * columns;
+        const gates = (t * count + u) * p.gates + layer * plane;
         const then = u * cells;
         const thenKnown = then + layer * plane + up;
         for (let row = 0; row < rows; row++) {
           const here = row * columns;
           const table = gap * plane + here;
+          const open = gates + here;
+          const now = base + here;
           const ifKnown = thenKnown + here;
           const ifMissed = then + here;
           for (let c = 0; c < columns; c++) {
-            const r = recall[gap * columns + c]!;
-            const k = ifKnown + knownColumn[table + c]!;
-            const m = ifMissed + missedColumn[table + c]!;
-            const known = valueKnown[k]! + knownPart[table + c]! * (valueKnown[k + 1]! - valueKnown[k]!);
-            const missed = valueMissed[m]! + missedPart[table + c]! * (valueMissed[m + 1]! - valueMissed[m]!);
-            const waited = value[base + here + c]!;
-            const better = missed + r * (known - missed) - wrongPay - r * spreadPay - waited;
-            if (better <= -width) gate[open + here + c] = 0;
+            const r = recall[chances + c]!;
+            const xKnown = knownAt[table + c]!;
+            const xMissed = missedAt[table + c]!;
+            const k = ifKnown + (xKnown | 0);
+            const m = ifMissed + (xMissed | 0);
+            const lowKnown = valueKnown[k]!;
+            const lowMissed = valueMissed[m]!;
+            const known = lowKnown + (xKnown - (xKnown | 0)) * (valueKnown[k + 1]! - lowKnown);
+            const missed = lowMissed + (xMissed - (xMissed | 0)) * (valueMissed[m + 1]! - lowMissed);
+            const waited = value[now + c]!;
+            const better = missed + r * (known - missed - spreadPay) - wrongPay - waited;
+            if (better <= -width) gate[open + c] = 0;
             else if (better >= width) {
-              gate[open + here + c] = 1;
-              value[base + here + c] = waited + share * better;
+              gate[open + c] = 1;
+              value[now + c] = waited + share * better;
             } else {
               const over = better + width;
-              gate[open + here + c] = 2 * over * narrow;
-              value[base + here + c] = waited + share * over * over * narrow;
+              gate[open + c] = 2 * over * narrow;
+              value[now + c] = waited + share * over * over * narrow;
             }
           }
         }
@@ -154,16 +167,21 @@ export const noFlow = (days: number, byDay = false): Flow => ({
   byDay: byDay ? new Float64Array(days) : null,
 });
 
+/** Less than this is not followed further. */
+const LEAST_MASS = 1e-9;
+
 /** Pushes all probability mass forward through `gate` and adds it to `flow`; the mass is used up. */
 export function lookForward(p: Programme, flow: Flow): void {
   const { grid, calendar, kind, layers, gate, entering, massKnown, massMissed } = p;
-  const { columns, rows, recall, knownColumn, knownPart, missedColumn, missedPart } = grid;
+  const { columns, rows, recall, knownAt, missedAt } = grid;
   const { days, attendance, classDay } = calendar;
-  const count = days.length;
+  const dayCount = days.length;
   const plane = rows * columns;
   const cells = layers * plane;
+  const costSpread = kind.rightCost - kind.wrongCost;
   const mass = new Float64Array(cells);
-  for (let t = 0; t < count; t++) {
+  const live = new Int32Array(cells);
+  for (let t = 0; t < dayCount; t++) {
     mass.set(entering.subarray(t * cells, (t + 1) * cells));
     entering.fill(0, t * cells, (t + 1) * cells);
     for (let layer = 0; layer < layers; layer++)
@@ -188,35 +206,51 @@ export function lookForward(p: Programme, flow: Flow): void {
           }
         }
       }
-    for (let cell = 0; cell < cells; cell++) {
-      let left = mass[cell]!;
-      if (left < 1e-9) continue;
-      const inPlane = cell % plane;
-      const c = inPlane % columns;
-      const up = cell < cells - plane ? plane : 0;
-      const rowStart = cell - c;
-      for (let u = t + 1; u < count && left > 1e-9; u++) {
-        const gap = days[u]! - days[t]!;
+    let count = 0;
+    for (let cell = 0; cell < cells; cell++) if (mass[cell]! >= LEAST_MASS) live[count++] = cell;
+    for (let u = t + 1; u < dayCount; u++) {
+      const gap = days[u]! - days[t]!;
+      const gates = (t * dayCount + u) * cells;
+      const then = u * cells;
+      const table = gap * plane;
+      const share = attendance[u]!;
+      let [seconds, recalled] = [0, 0];
+      for (let i = 0; i < count; i++) {
+        const cell = live[i]!;
+        const c = cell % columns;
+        const left = mass[cell]!;
         const r = recall[gap * columns + c]!;
-        if (flow.byDay) flow.byDay[u]! += left * r;
-        const open = gate[(t * count + u) * cells + cell]!;
+        recalled += left * r;
+        const open = gate[gates + cell]!;
         if (open === 0) continue;
         const asked = left * open;
-        flow.seconds[u]! += asked * (kind.wrongCost + (kind.rightCost - kind.wrongCost) * r);
-        const taken = asked * attendance[u]!;
-        left -= taken;
-        const at = gap * plane + inPlane;
-        const k = u * cells + rowStart + up + knownColumn[at]!;
+        seconds += asked * (kind.wrongCost + costSpread * r);
+        const taken = asked * share;
+        mass[cell] = left - taken;
+        const inPlane = cell % plane;
+        const at = table + inPlane;
+        const up = cell < cells - plane ? plane : 0;
+        const xKnown = knownAt[at]!;
+        const k = then + cell - c + up + (xKnown | 0);
         const knownMass = taken * r;
-        massKnown[k]! += knownMass * (1 - knownPart[at]!);
-        massKnown[k + 1]! += knownMass * knownPart[at]!;
-        const m = u * cells + (rowStart % plane) + missedColumn[at]!;
+        const kPart = knownMass * (xKnown - (xKnown | 0));
+        massKnown[k]! += knownMass - kPart;
+        massKnown[k + 1]! += kPart;
+        const xMissed = missedAt[at]!;
+        const m = then + inPlane - c + (xMissed | 0);
         const missedMass = taken - knownMass;
-        massMissed[m]! += missedMass * (1 - missedPart[at]!);
-        massMissed[m + 1]! += missedMass * missedPart[at]!;
+        const mPart = missedMass * (xMissed - (xMissed | 0));
+        massMissed[m]! += missedMass - mPart;
+        massMissed[m + 1]! += mPart;
       }
-      const r = recall[(classDay - days[t]!) * columns + c]!;
-      flow.recalled += left * r;
+      flow.seconds[u]! += seconds;
+      if (flow.byDay) flow.byDay[u]! += recalled;
+    }
+    const toClass = (classDay - days[t]!) * columns;
+    for (let i = 0; i < count; i++) {
+      const cell = live[i]!;
+      const left = mass[cell]!;
+      flow.recalled += left * recall[toClass + (cell % columns)]!;
       if (kind.rightDays > 0 && cell >= cells - plane) flow.bonus += left * kind.bonus;
     }
   }

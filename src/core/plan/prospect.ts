@@ -18,7 +18,7 @@ export const AS_BELIEVED: Difference = { factor: 1, firstShift: 0 };
 /** Expected recall at class just after an ask, [day][layer][row][column], under the programme's gates. */
 function prospects(p: Programme, factor: number): Float64Array {
   const { grid, calendar, layers, gate } = p;
-  const { columns, rows, knownColumn, knownPart, missedColumn, missedPart, transition } = grid;
+  const { columns, rows, knownAt, missedAt, transition } = grid;
   const { days, attendance, classDay } = calendar;
   const count = days.length;
   const plane = rows * columns;
@@ -41,10 +41,12 @@ function prospects(p: Programme, factor: number): Float64Array {
         if (open === 0) continue;
         const gap = days[u]! - days[t]!;
         const at = gap * plane + inPlane;
-        const k = u * cells + rowStart + up + knownColumn[at]!;
-        const m = u * cells + (rowStart % plane) + missedColumn[at]!;
-        const known = ifKnown[k]! + knownPart[at]! * (ifKnown[k + 1]! - ifKnown[k]!);
-        const missed = ifMissed[m]! + missedPart[at]! * (ifMissed[m + 1]! - ifMissed[m]!);
+        const xKnown = knownAt[at]!;
+        const xMissed = missedAt[at]!;
+        const k = u * cells + rowStart + up + (xKnown | 0);
+        const m = u * cells + (rowStart % plane) + (xMissed | 0);
+        const known = ifKnown[k]! + (xKnown - (xKnown | 0)) * (ifKnown[k + 1]! - ifKnown[k]!);
+        const missed = ifMissed[m]! + (xMissed - (xMissed | 0)) * (ifMissed[m + 1]! - ifMissed[m]!);
         const r = recall[gap * columns + c]!;
         worth += open * (missed + r * (known - missed) - worth);
       }
@@ -109,7 +111,7 @@ export interface Course {
   /** Days from today. */
   readonly days: readonly number[];
   readonly recalled: readonly number[];
-  /** Seconds expected on each practice day that takes place. */
+  /** Seconds expected in each session. Where several days are planned as one, they stand at the middle one. */
   readonly seconds: readonly number[];
 }
 
@@ -126,6 +128,6 @@ export function courseOf({ problem }: Solved, { skipToday }: { readonly skipToda
   return {
     days: [...calendar.days, calendar.classDay],
     recalled: [...flow.byDay!, flow.recalled].map(share),
-    seconds: [...flow.seconds],
+    seconds: Array.from(flow.seconds, (seconds, u) => seconds / (calendar.sessions?.[u] ?? 1)),
   };
 }

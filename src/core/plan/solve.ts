@@ -1,7 +1,7 @@
 /** A request solved: prices for the days left, and what all facts then do. */
 import { calendarOf, type PracticeDay } from './calendar.ts';
 import { type GridSize, PLANNING } from './grid.ts';
-import { type Effort, solvePrices, usualEffort, widthAt } from './prices.ts';
+import { type Effort, LEAST_WIDTH, type Settled, solvePrices, usualEffort } from './prices.ts';
 import { evaluate, type Outcome, type PlanFact, type Problem, problemOf } from './problem.ts';
 
 export interface PlanRequest {
@@ -38,6 +38,8 @@ export function pricesOn(known: ReadonlyMap<number, number>, days: readonly numb
   );
 }
 
+const nothingToPrice = (days: number): Settled => ({ prices: new Float64Array(days), width: LEAST_WIDTH });
+
 export function solve(request: PlanRequest, size: GridSize = PLANNING): Solved {
   const { w, today, classDay, facts } = request;
   const calendar = calendarOf(request.practice, today, classDay);
@@ -45,9 +47,8 @@ export function solve(request: PlanRequest, size: GridSize = PLANNING): Solved {
   const days = calendar.days.map((offset) => today + offset);
   const start = request.prices && request.prices.size > 0 ? pricesOn(request.prices, days) : null;
   const effort = request.effort ?? usualEffort(days.length);
-  const prices =
-    days.length > 0 && facts.length > 0 ? solvePrices(problem, start, effort) : new Float64Array(days.length);
-  const width = widthAt(problem, prices);
+  const { prices, width } =
+    days.length > 0 && facts.length > 0 ? solvePrices(problem, start, effort) : nothingToPrice(days.length);
   return {
     problem,
     prices,

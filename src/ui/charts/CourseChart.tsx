@@ -22,10 +22,7 @@ interface Props {
   readonly say: Say;
 }
 
-/** Minutes on each practice day; where a plan takes some days as one, on each of them. */
-export function minutesByDay({ days, seconds }: Course): number[] {
-  return seconds.map((each, i) => each / 60 / Math.max(1, days[i + 1]! - days[i]!));
-}
+export const minutesByDay = ({ seconds }: Course): number[] => seconds.map((each) => each / 60);
 
 function Key({ say }: { say: Say }) {
   return (

@@ -65,7 +65,7 @@ function boundOf(states: readonly State[], days: number, asks: number): number {
     classDay: days,
   };
   const problem = problemOf(WEIGHTS, facts, calendar, 0, FINE);
-  return boundAt(problem, tightenPrices(problem, solvePrices(problem, null), 40), 0);
+  return boundAt(problem, tightenPrices(problem, solvePrices(problem, null).prices, 40), 0);
 }
 
 const weak = { stability: 0.4, difficulty: 8, lastDay: -1 };

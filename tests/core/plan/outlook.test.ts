@@ -63,7 +63,7 @@ describe('P25: what is told on the way to class', () => {
     expect(prices).toEqual(plan.prices);
     expect(partOf(request, 'forecast').leftOut).toEqual(plan.leftOut);
     expect(partOf(request, 'ceilings').each).toEqual(
-      ceilingsOf({ ...request, classDay: TODAY + 6, practice }, [5, 10]),
+      ceilingsOf({ ...request, classDay: TODAY + 6, practice, prices }, [5, 10]),
     );
   });
 
