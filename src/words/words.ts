@@ -1,13 +1,15 @@
 /** Every word of the project at once, for the command line and for tests; the page loads its own (src/app). */
 import type { Deck } from '../core/unit/deck.ts';
+import { DE } from './de/index.ts';
 import { EN } from './en/index.ts';
+import { ES } from './es/index.ts';
 import { type Language, type Messages, type Say, speakerOf } from './speak.ts';
 
 export { nameOf, type Say } from './speak.ts';
 
-const CATALOGUES: Partial<Record<Language, Messages>> = { en: EN };
+const CATALOGUES: Readonly<Record<Language, Messages>> = { en: EN, de: DE, es: ES };
 
-/** A speaker for one language; what that does not have is said in English. */
+/** A speaker for one language. */
 export function makeSay(deck: Deck | null, language: Language = 'en'): Say {
-  return speakerOf(deck, language, { ...EN, ...CATALOGUES[language] });
+  return speakerOf(deck, language, CATALOGUES[language]);
 }

@@ -4,7 +4,7 @@ export const CHART = {
   'chart.row': 'Gang {range}: {elements}.',
   'chart.drives-at': 'Damit geschlossen, treibt Gang {range} mit {ratio} : 1.',
   'chart.brake-holds': '{element} hält fest: {first}.',
-  'chart.clutch-joins': '{element} verbindet: {first} und {second} drehen wie eins.',
+  'chart.clutch-joins': '{element} lässt zwei Wellen wie eins drehen: {first}; {second}.',
   'chart.one-way-joins':
     '{element} ist ein Freilauf. Er sperrt, sobald {first} gegenüber {second} {blocked, select, forward {vorwärts} other {rückwärts}} drehen will.',
 

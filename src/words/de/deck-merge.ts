@@ -8,7 +8,7 @@ export const DECK_MERGE = {
   'difference.no': 'nein',
   'difference.band': '{low} bis {high}',
   'difference.vouched': '{by} am {on}',
-  'conflict.changed': '{where}: hier {mine}, dort {theirs}, vorher {before}. Wähle eines.',
+  'conflict.changed': '{where}: hier {mine}, dort {theirs}, vorher {base}. Wähle eines.',
   'conflict.removed': '{where}: auf der einen Seite weggenommen, auf der anderen geändert. Wähle eines.',
   'conflict.added':
     '{where}: auf beiden Seiten dazugekommen, nicht gleich: hier {mine}, dort {theirs}. Wähle eines.',

@@ -1,6 +1,6 @@
 /** Questions on measuring, in German: reading instruments, plays and gaps, choosing the part, checking figures. */
 export const MEASURING = {
-  'measuring.part': '{part}, {thickness} {unit}',
+  'measuring.part': '{part} ({thickness} {unit})',
   'measuring.place-low': 'zu wenig',
   'measuring.place-in': 'in den Grenzen',
   'measuring.place-high': 'zu viel',

@@ -5,7 +5,7 @@ export const ORIENTATION = {
   'seat.face': '{seat}: {mark}',
   'seat.side': '{mark}, an {touches}',
   'seat.plain-side': 'an {touches}',
-  'seat.line': '{seat}: nach vorn {front}, nach hinten {rear}. Notiert mit Blick von {from}.',
+  'seat.line': '{seat}: nach vorn: {front}; nach hinten: {rear}. Notiert mit Blick von {from}.',
   'seat.by-neighbour':
     'Eine Seite erkennst du an ihrem Merkmal und an dem, woran sie liegt. Das gilt, von welchem Ende du auch schaust.',
 
@@ -32,7 +32,7 @@ export const ORIENTATION = {
   'seat-view.standing-rule': 'Eine Seite, die zu dem Ende zeigt, das oben ist, zeigt nach oben.',
   'seat-view.looking-rule': 'Von einem Ende aus siehst du die Seiten, die zu diesem Ende zeigen.',
   'seat-view.reason': 'Auf der Zeichnung: {faces}.',
-  'seat-view.faces': '{face} zeigt nach {end}',
+  'seat-view.faces': '{face} (zeigt nach {end})',
 
   'family.race-side': 'Seite der geschlossenen Laufscheibe',
   'race-side.prompt':

@@ -7,7 +7,7 @@ export const SOLENOIDS = {
   'solenoid.feeds-column': 'Versorgt',
   'solenoid.current-column': 'Strom',
   'solenoid.sense':
-    '{unplugged, select, full {{solenoid} gibt abgesteckt vollen Druck; Strom nimmt ihn weg.} other {{solenoid} gibt abgesteckt keinen Druck; Strom bringt ihn.}}',
+    '{solenoid} gibt abgesteckt {unplugged, select, full {vollen Druck; Strom nimmt ihn weg} other {keinen Druck; Strom bringt ihn}}.',
   'solenoid.line':
     '{solenoid}: {current, select, on {voller Strom} other {kein Strom}}, also {pressure, select, full {voller Druck} other {kein Druck}} an {elements}.',
 

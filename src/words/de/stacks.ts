@@ -11,7 +11,7 @@ export const STACKS = {
   'plate.backing': 'Endlamelle',
   'plate.washer': 'Scheibe',
   'plate.snap-ring': 'Sicherungsring',
-  'plate.thick': '{what}, {thickness} {unit}',
+  'plate.thick': '{what} {thickness} {unit}',
 
   'stack.floor': '{floor}, am Getriebe {end, select, front {vorn} other {hinten}}',
   'stack.line': '{stack}, vom Boden ({floor}) aufwärts: {plates}.',

@@ -23,7 +23,7 @@ export const TORQUE = {
   'one-set.reason-double-pinion':
     'Bei Planeten in Paaren drehen Sonnenrad und Hohlrad bei festem Steg in die gleiche Richtung, und das Hohlrad hat die Rolle, die bei einfachen Planeten der Steg hat.',
 
-  'torque.carried': '{element} in Gang {range}{count, plural, =0 {, allein} other {, mit {others}}}',
+  'torque.carried': '{element} in Gang {range}{count, plural, =0 { (allein)} other { (mit {others})}}',
   'torque.set':
     '{gearset} teilt das Drehmoment nach den Zähnen, Sonnenrad {sunPart}, Hohlrad {ringPart}, Steg {carrierPart}: {sun}, {ring} und {carrier} N·m.',
   'torque.shaft': '{shaft}: im Gleichgewicht gehalten von {element} mit {torque} N·m.',

@@ -14,6 +14,8 @@ const LIST = {
   'workshop.decks-here': 'Aus einem Datensatz auf diesem Gerät',
   'workshop.decks-here-hint':
     'Ändern macht den nächsten Stand eines Datensatzes; was Lernende dazu haben, bleibt dabei. Eine Kopie ist ein anderer Datensatz mit eigener Geschichte.',
+  'workshop.change-it': 'Ändern',
+  'workshop.copy-it': 'Kopieren',
   'workshop.change': 'Ändern: {title}',
   'workshop.copy': 'Für ein anderes Getriebe kopieren: {title}',
   'workshop.copy-of': 'Kopie von {title}',
@@ -23,6 +25,8 @@ const LIST = {
 
 const SHELL = {
   'workshop.sections': 'Abschnitte',
+  'workshop.section-no': 'Abschnitte: {section}, {number} von {count}',
+  'workshop.next-section': 'Weiter: {section}',
   'workshop.section.unit': 'Getriebe und Quellen',
   'workshop.section.chart': 'Schaltmatrix',
   'workshop.section.train': 'Räderwerk',
@@ -57,6 +61,7 @@ const SHELL = {
   'workshop.not-said': 'Nicht gesagt',
   'workshop.unit-of': 'Maßeinheit von: {what}',
   'workshop.take-table': 'Das übernehmen',
+  'workshop.from-spreadsheet': 'Aus einer Tabelle',
   'workshop.table-file': 'Aus einer Datei (CSV)',
   'workshop.table-file-for': '{what}: aus einer Datei',
   'workshop.id': 'Kürzel auf Zeichnungen',
@@ -77,7 +82,7 @@ const UNIT = {
   'workshop.sources': 'Woher die Werte kommen',
   'workshop.sources-hint':
     'Ein Typschild, ein Buch mit Seite, ein Notizblatt. Jeder Wert kann sagen, aus welcher Quelle er ist.',
-  'workshop.source-no': 'Quelle {number}',
+  'workshop.source-no': 'Quelle {number}{titled, select, yes {: {title}} other {}}',
   'workshop.source-title': 'Was es ist',
   'workshop.source-by': 'Von wem',
   'workshop.source-on': 'Datum',
@@ -398,7 +403,7 @@ const STEPS = {
   'workshop.turns': 'Zusammengebaut wird in umgekehrter Reihenfolge',
   'workshop.assembly': 'So wird zusammengebaut',
   'workshop.assembly-waits':
-    '{code, select, circle {Einige Schritte warten im Kreis aufeinander.} too-early {Ein Schritt steht vor einem, auf den er warten muss. Schiebe ihn nach unten.} other {Ein Schritt, der hier genannt ist, ist nicht da.}}',
+    '{code, select, circle {Einige Schritte warten im Kreis aufeinander.} early {Ein Schritt steht vor einem, auf den er warten muss. Schiebe ihn nach unten.} other {Ein Schritt, der hier genannt ist, ist nicht da.}}',
   'workshop.not-turned': 'Wo ist es nicht einfach umgekehrt?',
   'workshop.strip-only': 'Nur beim Zerlegen getan',
   'workshop.why-strip-only': 'Warum nur dann: {step}',
@@ -434,7 +439,7 @@ const NAMES = {
   'workshop.thing': '{kind} {id}{named, select, yes {, {name}} other {}}',
   'workshop.names-hint':
     'Die Bezeichnung des Herstellers, was die Werkstatt sagt, eine andere Sprache. Sie stehen neben dem Namen.',
-  'workshop.alias-no': 'Andere Namen {number}',
+  'workshop.alias-no': 'Andere Namen {number}{of, select, none {} other {: {of}}}',
   'workshop.alias-of': 'Von',
   'workshop.other-names': 'Namen, je Zeile einer',
   'workshop.alias-language': 'Sprache, wenn eine andere',
