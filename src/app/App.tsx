@@ -61,6 +61,9 @@ const ProgressScreen = lazy(async () => ({
 const PreviewScreen = lazy(async () => ({
   default: (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen,
 }));
+const LearnersScreen = lazy(async () => ({
+  default: (await import('../screens/learners/LearnersScreen.tsx')).LearnersScreen,
+}));
 
 /** What the practice screens stand on. */
 export interface Opened {
@@ -203,6 +206,9 @@ function Screens() {
         <Route path="/marks/:assignment/:sheet">{(place) => <MarksScreen {...place} />}</Route>
         <Route path="/report">
           {value && <ReportScreen unit={value.unit} say={services.sayFor(value.unit)} onChange={reload} />}
+        </Route>
+        <Route path="/learners">
+          <LearnersScreen />
         </Route>
         <Route path="/take/:word?">
           {({ word }) => <TakeScreen key={word ?? ''} word={word} onChange={reload} />}

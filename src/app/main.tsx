@@ -4,14 +4,17 @@ import '@fontsource/barlow-semi-condensed/latin-700.css';
 import '../ui/look.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { ServicesProvider } from '../screens/services.ts';
+import { hasNames } from '../storage/learners/databases.ts';
 import { App } from './App.tsx';
 import { Boundary } from './Boundary.tsx';
 import { deviceServices } from './device-services.ts';
+import { Gate } from './Gate.tsx';
 import { keepOffline } from './keep-offline.ts';
 import { languageInUse } from './language.ts';
 import { openWords } from './load-words.ts';
 
+// Whose device this is decides whose answers are opened: asked before anything else.
+const names = hasNames();
 const words = openWords(languageInUse());
 document.documentElement.lang = words.language;
 const services = deviceServices(words);
@@ -19,11 +22,11 @@ await words.loadAll();
 
 createRoot(document.getElementById('page')!).render(
   <StrictMode>
-    <ServicesProvider value={services}>
-      <Boundary say={services.sayFor(null)}>
+    <Boundary say={services.sayFor(null)}>
+      <Gate services={services} names={names}>
         <App />
-      </Boundary>
-    </ServicesProvider>
+      </Gate>
+    </Boundary>
   </StrictMode>,
 );
 

@@ -1,5 +1,5 @@
 /** The names of this device, one to be picked; with a PIN where one was set. */
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import type { KnownLearner, Listing, Registry } from '../../storage/learners/registry.ts';
@@ -21,6 +21,7 @@ export function NamePick({ listing, registry, reason, onPick, onAgain }: Props) 
   const { now, sayFor } = useServices();
   const say = sayFor(null);
   const [asked, setAsked] = useState<KnownLearner | null>(null);
+  const why = useId();
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     if (!asked) heading.current?.focus();
@@ -33,10 +34,14 @@ export function NamePick({ listing, registry, reason, onPick, onAgain }: Props) 
   );
   return (
     <Sheet top={<strong>Detent</strong>}>
-      <h1 ref={heading} tabIndex={-1}>
+      <h1 ref={heading} tabIndex={-1} aria-describedby={reason && !asked ? why : undefined}>
         {say(phrase('names.title'))}
       </h1>
-      {reason && !asked && note(phrase(`names.${reason}`))}
+      {reason && !asked && (
+        <p id={why} className="note" role="status">
+          {say(phrase(`names.${reason}`))}
+        </p>
+      )}
       {asked ? (
         <PinForm
           key={asked.id}
@@ -55,8 +60,8 @@ export function NamePick({ listing, registry, reason, onPick, onAgain }: Props) 
                 className="button"
                 onClick={() => (learner.hasPin ? setAsked(learner) : onPick(learner.id))}
               >
-                {learner.name}
-                {learner.hasPin && <span className="aside"> {say(phrase('names.with-pin'))}</span>}
+                {learner.name}{' '}
+                {learner.hasPin && <span className="aside">{say(phrase('names.with-pin'))}</span>}
               </button>
             </li>
           ))}

@@ -14,6 +14,7 @@ import type { Practice } from '../../storage/rows.ts';
 import { Sheet, titleBlockOf } from '../../ui/Sheet.tsx';
 import { StandingBar } from '../../ui/StandingBar.tsx';
 import type { Say } from '../../words/words.ts';
+import { useSharing } from '../learners/sharing.ts';
 import { useServices } from '../services.ts';
 import { planSeed, useOutlook } from '../use-outlook.ts';
 import { usePractisedFacts } from '../use-practised-facts.ts';
@@ -46,6 +47,7 @@ export function TodayScreen(props: Props) {
   const { unit, say, ledger, assignment, practice, waiting } = props;
   const { memory } = ledger;
   const { now } = useServices();
+  const sharing = useSharing();
   const { day } = now();
   const facts = usePractisedFacts(unit, assignment);
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
@@ -194,6 +196,11 @@ export function TodayScreen(props: Props) {
       </nav>
       <section className="aside">
         <p>{say(phrase('today.stored'))}</p>
+        {sharing && (
+          <p>
+            <Link href="/learners">{say(phrase('learners.link'))}</Link>
+          </p>
+        )}
         <details>
           <summary>{say(phrase('today.safety'))}</summary>
           <p>{say(phrase('app.standing-line'))}</p>

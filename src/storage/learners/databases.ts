@@ -34,7 +34,7 @@ export async function learnerDatabases(): Promise<string[]> {
 }
 
 /**
- * Whether names were ever kept on this device. Looks without making anything, and without a library: a phone
+ * Whether names are kept on this device. Looks without making anything, and without a library: a phone
  * with one learner pays for this at each start.
  */
 export function hasNames(): Told<boolean> {
@@ -54,8 +54,16 @@ export function hasNames(): Told<boolean> {
         request.transaction?.abort();
       };
       request.onsuccess = () => {
-        request.result.close();
-        resolve(pass(true));
+        const db = request.result;
+        const answer = (has: boolean) => {
+          db.close();
+          resolve(pass(has));
+        };
+        // Names in a shape that is not known here are names too.
+        if (!db.objectStoreNames.contains('learners')) return answer(true);
+        const counting = db.transaction('learners').objectStore('learners').count();
+        counting.onsuccess = () => answer(counting.result > 0);
+        counting.onerror = () => answer(true);
       };
       request.onerror = (event) => {
         event.preventDefault();

@@ -160,9 +160,9 @@ export function openRegistry(name?: string): Registry {
       else all = false;
     return all;
   };
-  const tellChanged = async <T>(told: Told<T>): Told<T> => {
+  const tellChanged = async <T>(told: Told<T>, changed: (value: T) => boolean = () => true): Told<T> => {
     const result = await told;
-    if (result.ok) tellNamesChanged();
+    if (result.ok && changed(result.value)) tellNamesChanged();
     return result;
   };
 
@@ -200,6 +200,7 @@ export function openRegistry(name?: string): Registry {
             return { first: first.id, second: second.id };
           }),
         ),
+        Boolean,
       ),
     add: (newName, at) =>
       tellChanged(
@@ -211,6 +212,7 @@ export function openRegistry(name?: string): Registry {
             return row.id;
           }),
         ),
+        Boolean,
       ),
     rename: (id, newName) =>
       tellChanged(
@@ -221,6 +223,7 @@ export function openRegistry(name?: string): Registry {
             return true;
           }),
         ),
+        Boolean,
       ),
 
     async storeOf(id) {
@@ -228,11 +231,15 @@ export function openRegistry(name?: string): Registry {
       if (!before.ok) return before;
       if (!before.value) return pass(null);
       const { database } = before.value;
-      const store = stores.get(database) ?? openStore(database);
-      const opened = await store.chosenDeck();
-      if (!opened.ok) {
-        if (!stores.has(database)) store.close();
-        return opened;
+      const opening = async (store: Store) => ({ store, told: await store.chosenDeck() });
+      const kept = stores.get(database);
+      let { store, told } = await opening(kept ?? openStore(database));
+      // Of somebody who had this database before him.
+      if (kept && !told.ok && told.error.code === 'deleted')
+        ({ store, told } = await opening(openStore(database)));
+      if (!told.ok) {
+        if (store !== kept) store.close();
+        return told;
       }
       // Looked at again now that the database is open: whoever takes him off from here on makes it shut itself.
       const after = await tell(() => learner(id));
