@@ -2,7 +2,7 @@
  * Draws today's facts from the mixed plan. Many facts are exactly alike, so "the best so many" is not a plan:
  * near ties it would give a whole group nothing. Instead each group is asked with its chance under the plan;
  * today's price is shifted until exactly the day's seconds are expected, and systematic sampling keeps every
- * group's number within one of what is expected. docs/spec/plan.md P8 to P11.
+ * group's number within one of what is expected. docs/spec/plan.md P8, P9, P11.
  */
 import type { Random } from '../random.ts';
 import type { Problem } from './problem.ts';
@@ -26,8 +26,8 @@ export interface Draw {
   readonly price: number;
 }
 
-/** The reserve holds this share of the day's seconds. */
-const RESERVE = 0.3;
+/** The reserve holds this share of the day's seconds: a question that asks several facts spares later ones. */
+const RESERVE = 1;
 
 /**
  * The draw for the first calendar day, which must be today, after the problem was evaluated at `prices` and

@@ -14,7 +14,7 @@ const LEAST_STEP = 0.45;
 
 /**
  * What right days are worth, in facts recalled: one more. Where there is time they are then reached nearly always;
- * where there is not, a higher price would leave most other facts unasked (docs/spec/plan.md, the table at P13).
+ * where there is not, a higher price would leave most other facts unasked (docs/spec/plan.md P13).
  */
 export const RIGHT_DAYS_BONUS = 1;
 

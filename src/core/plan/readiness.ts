@@ -2,7 +2,7 @@
  * What will be recalled at the class date if the plan is kept, as a range that says how sure that is. Three
  * things are unsure: whether this learner forgets as the model says (one factor on all stabilities, estimated
  * from the answers so far and shrunk towards 1), how much is known at a first ask, and chance on the day itself.
- * docs/spec/plan.md P16 to P19.
+ * docs/spec/plan.md P16 and P17.
  */
 import type { FactId } from '../questions/question.ts';
 import { type Observation, surprise } from './observe.ts';

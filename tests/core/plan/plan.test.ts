@@ -221,11 +221,30 @@ test('P5: a plan started from yesterday’s prices is as good as one from none',
   }
 });
 
-test('P7: a late joiner with two days left is given as many new facts as fit, and told what is left out', () => {
-  const plan = planToday(request(newFacts(150), 2, 10));
-  expect(plan.facts.length).toBe(50);
-  expect(plan.facts.every(({ first }) => first)).toBe(true);
-  expect(plan.leftOut.length).toBe(50);
+describe('P7: late or missed, the plan is made from what is left', () => {
+  test('a late joiner with two days left is given as many new facts as fit, and told what is left out', () => {
+    const plan = planToday(request(newFacts(150), 2, 10));
+    expect(plan.facts.length).toBe(50);
+    expect(plan.facts.every(({ first }) => first)).toBe(true);
+    expect(plan.leftOut.length).toBe(50);
+  });
+
+  test('after three missed days the drill is as long as any other, and starts from the prices there were', () => {
+    const before = planToday(request(midway(150, 8), 12, 8, { today: TODAY - 3, classDay: TODAY + 9 }));
+    const plan = planToday(request(midway(150, 8), 9, 8, { prices: before.prices }));
+    expect(Math.abs(sum(plan.facts.map(({ seconds }) => seconds)) - 480)).toBeLessThanOrEqual(12);
+    const cold = planToday(request(midway(150, 8), 9, 8));
+    expect(Math.abs(plan.forecast - cold.forecast)).toBeLessThan(0.003);
+  });
+
+  test('a day missed lowers what can be known at class, and a second one more', () => {
+    const from = (day: number) =>
+      planToday(
+        request(newFacts(150), 10, 8, { practice: everyDay(TODAY + day, TODAY + 10, 480), today: TODAY }),
+      ).forecast;
+    expect(from(1)).toBeLessThan(from(0));
+    expect(from(2)).toBeLessThan(from(1));
+  });
 });
 
 describe('P13: safety facts are right on two separate days before class', () => {
