@@ -21,6 +21,15 @@ export class Hand {
     this.taps++;
   }
 
+  /** To another section; on a phone the list of them is folded out first. */
+  async go(name: string) {
+    const list = this.page.getByRole('button', { name: /^Sections: / });
+    if ((await list.isVisible()) && (await list.getAttribute('aria-expanded')) === 'false')
+      await this.tap(list);
+    await this.tap(section(this.page, name));
+    await expect(this.page.getByRole('heading', { level: 2, name })).toBeVisible();
+  }
+
   async type(field: Locator, text: string) {
     await this.tap(field);
     await field.press('Control+a');
@@ -65,7 +74,7 @@ const SHEET = [
   'P\t\t\t?\t\t\t',
 ].join('\n');
 
-export const section = (page: Page, name: string) =>
+const section = (page: Page, name: string) =>
   page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name });
 export const frame = (page: Page, name: string) => page.getByRole('group', { name });
 
@@ -76,12 +85,12 @@ export async function writeUnit(page: Page): Promise<Hand> {
   await hand.tap(page.getByRole('button', { name: 'New deck' }));
   await hand.type(page.getByLabel('Unit', { exact: true }), 'Heron 7');
 
-  await hand.tap(section(page, 'Apply chart'));
+  await hand.go('Apply chart');
   await hand.paste(page.getByLabel('Paste the chart from a spreadsheet', { exact: true }), SHEET);
   await expect(page.getByText('8 ranges and 2 neutral rows, elements B1, B2, B3, C1, and C2.')).toBeVisible();
   await hand.tap(page.getByRole('button', { name: 'Take this in' }));
 
-  await hand.tap(section(page, 'Gear train'));
+  await hand.go('Gear train');
   const sets: readonly [string, string, string, [string, RegExp][]][] = [
     ['P1', '43', '109', []],
     ['P2', '40', '72', [['Sun sits with', /^input/], ['Carrier sits with', /P1 ring/]]],

@@ -7,7 +7,7 @@ import { expect, type Locator, type Page, test } from '@playwright/test';
 import { loadDeck } from '../../src/content/load.ts';
 import { deckFile } from '../../src/content/schema.ts';
 import { factsOf } from '../../src/core/questions/facts.ts';
-import { frame, type Hand, section, writeUnit } from './hand.ts';
+import { frame, type Hand, writeUnit } from './hand.ts';
 import { answerOnce, goOn, rowsOf } from './practice.ts';
 
 /** Assumed: 40 words a minute of five letters each, and a second and a half for each tap. */
@@ -78,7 +78,7 @@ const CAUTIONS: readonly (readonly [hazard: string, text: string, attach: readon
 
 async function nameElements(page: Page, hand: Hand) {
   await hand.tap(page.getByRole('button', { name: '5, C2' }));
-  await hand.tap(section(page, 'Gear train'));
+  await hand.go('Gear train');
   for (const [id, name] of Object.entries(NAMES))
     await hand.type(frame(page, `Element ${id}`).getByLabel('What the shop calls it'), name);
   const b1 = frame(page, 'Element B1');
@@ -88,13 +88,13 @@ async function nameElements(page: Page, hand: Hand) {
 }
 
 async function writeOil(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Solenoids'));
+  await hand.go('Solenoids');
   await hand.tap(page.getByRole('button', { name: 'Add one each for B1, B2, B3, C1, and C2' }));
   await hand.pick(page.getByLabel('All of them are'), 'pressure follows current');
   for (const [id, shows] of [['SA', 'full'], ['SB', 'no'], ['SC', 'no'], ['SD', 'no'], ['SE', 'full']])
     await hand.tap(frame(page, `Solenoid ${id}`).getByRole('radio', { name: `${shows} pressure` })); // biome-ignore format: pairs read across
 
-  await hand.tap(section(page, 'Lever'));
+  await hand.go('Lever');
   await hand.tap(page.getByRole('radio', { name: 'a valve that opens and cuts oil' }));
   await hand.tap(page.getByRole('button', { name: 'Add P, R, N and D' }));
   for (const [position, open] of [['R', ['B3', 'C2']], ['N', ['B3']], ['D', Object.keys(NAMES)]] as const) {
@@ -102,7 +102,7 @@ async function writeOil(page: Page, hand: Hand) {
     for (const id of open) await hand.tap(feeds.getByRole('checkbox', { name: id }));
   } // biome-ignore format: pairs read across
 
-  await hand.tap(section(page, 'Sensors, valves'));
+  await hand.go('Sensors, valves');
   for (const [id, name, teeth] of [['input-speed', 'input speed sensor', '40'], ['output-speed', 'output speed sensor', '48']] as const) {
     await hand.tap(page.getByRole('button', { name: 'Add a speed sensor' }));
     const sensor = frame(page, `Sensor ${id}`);
@@ -128,7 +128,7 @@ async function writeOil(page: Page, hand: Hand) {
 }
 
 async function writeWires(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Wires'));
+  await hand.go('Wires');
   for (const [index, name] of ['solenoid feed', 'sensor feed'].entries()) {
     await hand.tap(page.getByRole('button', { name: 'Add a supply' }));
     await hand.type(frame(page, `Supply feed-${index + 1}`).getByLabel('What the shop calls it'), name);
@@ -188,7 +188,7 @@ async function addSeat(
 }
 
 async function writeLine(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Bearings and seals'));
+  await hand.go('Bearings and seals');
   await hand.type(page.getByLabel('Bodies on the line, from front to rear'), BODIES.join('\n'));
   await hand.tap(page.getByRole('button', { name: 'Add these 9 lines' }));
   const washer = await addSeat(page, hand, 1, { from: /the front/, between: ['pump cover', 'front sun with the forward hub'], kind: 'thrust washer', seen: 'three tabs', hidden: 'oil grooves, no tabs' }); // biome-ignore format: a record reads across
@@ -209,7 +209,7 @@ async function writeLine(page: Page, hand: Hand) {
 }
 
 async function writePacks(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Packs'));
+  await hand.go('Packs');
   await hand.tap(page.getByRole('button', { name: 'Add a pack' }));
   const pack = frame(page, 'Pack B1');
   await hand.type(pack.getByLabel('Counting starts from'), 'piston in the pump cover');
@@ -230,7 +230,7 @@ async function writePacks(page: Page, hand: Hand) {
 }
 
 async function writeFits(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Fits'));
+  await hand.go('Fits');
   await hand.tap(page.getByRole('button', { name: 'Add a fit' }));
   const fit = frame(page, 'Fit fit-1');
   await hand.type(fit.getByLabel('What the shop calls it'), 'front end play');
@@ -258,7 +258,7 @@ async function writeFits(page: Page, hand: Hand) {
 }
 
 async function writeSteps(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Work in steps'));
+  await hand.go('Work in steps');
   await hand.tap(page.getByRole('button', { name: 'Add work in steps' }));
   const work = frame(page, 'Work strip-1');
   await hand.type(work.getByLabel('What the shop calls it').first(), 'stripping the front end');
@@ -290,7 +290,7 @@ async function writeSteps(page: Page, hand: Hand) {
 }
 
 async function writeService(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Fluid, torques, weights'));
+  await hand.go('Fluid, torques, weights');
   await hand.tap(page.getByRole('button', { name: 'Add a fluid' }));
   const fluid = frame(page, 'Fluid fluid-1');
   await hand.type(fluid.getByLabel('What it must be'), 'thin fluid of the approval on the filler label');
@@ -305,7 +305,7 @@ async function writeService(page: Page, hand: Hand) {
   await hand.type(weight.getByLabel('What it is'), 'unit without converter');
   await hand.type(weight.getByLabel('Weighs', { exact: true }), '76');
 
-  await hand.tap(section(page, 'Trouble codes'));
+  await hand.go('Trouble codes');
   await hand.type(page.getByLabel('Codes, a line each'), CODES.join('\n'));
   await hand.tap(page.getByRole('button', { name: 'Add these 3 lines' }));
   for (const [id, kind, watches] of [['P0720', 'a circuit', /output speed sensor/], ['P0731', 'a wrong ratio', /range 1$/], ['P0751', 'stays on', /solenoid SA/]] as const) {
@@ -314,7 +314,7 @@ async function writeService(page: Page, hand: Hand) {
     await hand.tap(code.getByRole('checkbox', { name: watches }));
   } // biome-ignore format: a table reads across
 
-  await hand.tap(section(page, 'Other names'));
+  await hand.go('Other names');
   for (const [index, [of, names]] of [[/^element B3/, 'low brake\nreverse band'], [/^element C2/, 'coupling pack'], [/^seat T1/, 'pump washer']].entries()) {
     await hand.tap(page.getByRole('button', { name: 'Add other names' }));
     const alias = frame(page, `Other names ${index + 1}`);
@@ -324,7 +324,7 @@ async function writeService(page: Page, hand: Hand) {
 }
 
 async function writeCautions(page: Page, hand: Hand) {
-  await hand.tap(section(page, 'Cautions'));
+  await hand.go('Cautions');
   for (const [index, [hazard, text, attach]] of CAUTIONS.entries()) {
     await hand.tap(page.getByRole('button', { name: 'Add a caution' }));
     const caution = frame(page, `${index + 1}. `);
@@ -341,9 +341,9 @@ test('a whole deck in under an hour, and drilled', async ({ page, context }, inf
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   const hand = await writeUnit(page);
-  await hand.tap(section(page, 'Apply chart'));
+  await hand.go('Apply chart');
   await nameElements(page, hand);
-  await hand.tap(section(page, 'Unit and sources'));
+  await hand.go('Unit and sources');
   await hand.type(page.getByLabel('Your name'), 'Ines Okafor');
   await hand.tap(page.getByRole('button', { name: 'Add a source' }));
   await hand.type(page.getByLabel('What it is', { exact: true }), 'Stripped on the bench for the class');
@@ -357,7 +357,7 @@ test('a whole deck in under an hour, and drilled', async ({ page, context }, inf
   await writeCautions(page, hand);
 
   await test.step('one cell is in doubt; the rest of the chart was checked, and where it is from is said', async () => {
-    await hand.tap(section(page, 'Apply chart'));
+    await hand.go('Apply chart');
     await expect(
       page.getByRole('heading', { name: 'Not sure yet: their rows are never asked' }),
     ).toBeVisible();
@@ -367,7 +367,7 @@ test('a whole deck in under an hour, and drilled', async ({ page, context }, inf
   });
 
   await test.step('it passes every check', async () => {
-    await hand.tap(section(page, 'Hand out'));
+    await hand.go('Hand out');
     const findings = page.locator('.findings');
     await expect(findings).toContainText('The deck is whole and nothing in it contradicts itself.');
     await hand.tap(page.getByRole('button', { name: 'Put it among the decks here' }));

@@ -27,6 +27,7 @@ export function ChartSection({ desk }: SectionProps) {
   return (
     <>
       <PasteBox
+        has={ranges.length}
         say={say}
         label={phrase('workshop.paste-chart')}
         how={phrase('workshop.paste-chart-how')}

@@ -132,6 +132,7 @@ export function Connectors({ desk }: SectionProps) {
       <h3>{say(phrase('workshop.connectors'))}</h3>
       <p className="aside">{say(phrase('workshop.connectors-hint'))}</p>
       <Records
+        folds
         desk={desk}
         at={CONNECTORS}
         kind="connector"

@@ -29,6 +29,7 @@ function Sensors({ desk }: SectionProps) {
       <h3>{say(phrase('workshop.sensors'))}</h3>
       <p className="aside">{say(phrase('workshop.sensors-hint'))}</p>
       <Records
+        folds
         desk={desk}
         at={SENSORS}
         kind="sensor"
@@ -84,6 +85,7 @@ function Interlocks({ desk }: SectionProps) {
       <h3>{say(phrase('workshop.interlocks'))}</h3>
       <p className="aside">{say(phrase('workshop.interlocks-hint'))}</p>
       <Records
+        folds
         desk={desk}
         at={INTERLOCKS}
         head={(index) => headOf(desk, INTERLOCKS, index, 'workshop.interlock')}

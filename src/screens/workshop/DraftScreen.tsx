@@ -22,6 +22,7 @@ import { NameSection } from './NameSection.tsx';
 import { PublishSection } from './PublishSection.tsx';
 import { RevisionSection } from './RevisionSection.tsx';
 import { SeatSection } from './SeatSection.tsx';
+import { NextSection, SectionList } from './SectionList.tsx';
 import { SequenceSection } from './SequenceSection.tsx';
 import { ServiceSection } from './ServiceSection.tsx';
 import { SolenoidSection } from './SolenoidSection.tsx';
@@ -154,26 +155,17 @@ function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
           {typeof saving === 'string' && <span className="aside">{say(phrase(`workshop.${saving}`))}</span>}
         </div>
         {typeof saving !== 'string' && <TroubleNote trouble={saving} say={say} />}
-        <nav aria-label={say(phrase('workshop.sections'))}>
-          <ul className="contents">
-            {SECTION_IDS.map((one) => (
-              <li key={one}>
-                <Link
-                  href={`/workshop/${stored.id}/${one}`}
-                  className={one === section ? 'button here' : 'button plain'}
-                  aria-current={one === section ? 'page' : undefined}
-                >
-                  {say(phrase(`workshop.section.${one}`))}
-                </Link>
-              </li>
-            ))}
-          </ul>
-        </nav>
-        <Findings desk={desk} draftId={stored.id} section={section} />
-        <section id="workshop-section" className="unit-part" aria-labelledby="workshop-heading">
-          <h2 id="workshop-heading">{say(phrase(`workshop.section.${section}`))}</h2>
-          {content[section]()}
-        </section>
+        <div className="workshop-body">
+          <SectionList draftId={stored.id} section={section} say={say} />
+          <div className="workshop-desk">
+            <Findings desk={desk} draftId={stored.id} section={section} />
+            <section id="workshop-section" className="unit-part" aria-labelledby="workshop-heading">
+              <h2 id="workshop-heading">{say(phrase(`workshop.section.${section}`))}</h2>
+              {content[section]()}
+            </section>
+            <NextSection draftId={stored.id} section={section} say={say} />
+          </div>
+        </div>
       </Sheet>
     </div>
   );

@@ -241,6 +241,7 @@ export function FitSection({ desk }: SectionProps) {
   return (
     <>
       <PasteBox
+        has={draft.fits?.length ?? 0}
         say={say}
         label={phrase('workshop.paste-fits')}
         how={phrase('workshop.paste-fits-how')}

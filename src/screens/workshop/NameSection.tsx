@@ -34,7 +34,17 @@ export function NameSection({ desk }: SectionProps) {
   return (
     <>
       <p className="aside">{say(phrase('workshop.names-hint'))}</p>
-      <Records desk={desk} at={ALIASES} head={(index) => phrase('workshop.alias-no', { number: index + 1 })}>
+      <Records
+        folds
+        desk={desk}
+        at={ALIASES}
+        head={(index) =>
+          phrase('workshop.alias-no', {
+            number: index + 1,
+            of: things.find(({ value }) => value === desk.draft.aliases?.[index]?.of)?.label ?? 'none',
+          })
+        }
+      >
         {(at) => (
           <div className="fields">
             <PickField desk={desk} at={[...at, 'of']} label={phrase('workshop.alias-of')} options={things} />

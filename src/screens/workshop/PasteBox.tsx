@@ -4,9 +4,12 @@ import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import type { Result } from '../../core/result.ts';
 import { problemPhrase, type TableProblem } from '../../exchange/csv/records.ts';
 import type { Say } from '../../words/words.ts';
+import { Fold } from './Fold.tsx';
 
 interface Props<T> {
   readonly say: Say;
+  /** How much of it the deck has already: then the box is folded away at first. */
+  readonly has?: number;
   readonly label: Phrase;
   readonly how: Phrase;
   readonly read: (text: string) => Result<T, readonly TableProblem[]>;
@@ -18,7 +21,16 @@ interface Props<T> {
 /** Bytes of the largest table that is looked at. */
 const LARGEST_FILE = 2_000_000;
 
-export function PasteBox<T>({ say, label, how, read, tell, onTake }: Props<T>) {
+export function PasteBox<T>({ has, ...props }: Props<T>) {
+  if (has === undefined) return <Box {...props} />;
+  return (
+    <Fold summary={props.say(phrase('workshop.from-spreadsheet'))} starts={has === 0 ? 'open' : 'closed'}>
+      <Box {...props} />
+    </Fold>
+  );
+}
+
+function Box<T>({ say, label, how, read, tell, onTake }: Props<T>) {
   const [field, told] = [useId(), useId()];
   const [text, setText] = useState('');
   const result = useMemo(() => (text.trim() === '' ? null : read(text)), [text, read]);

@@ -21,6 +21,7 @@ function Fluids({ desk }: SectionProps) {
     <>
       <h3>{say(phrase('workshop.fluids'))}</h3>
       <Records
+        folds
         desk={desk}
         at={FLUIDS}
         kind="fluid"
@@ -143,6 +144,7 @@ function Weights({ desk }: SectionProps) {
     <>
       <h3>{say(phrase('workshop.weights'))}</h3>
       <Records
+        folds
         desk={desk}
         at={WEIGHTS}
         kind="weight"

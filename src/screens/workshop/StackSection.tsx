@@ -215,6 +215,7 @@ export function StackSection({ desk }: SectionProps) {
   return (
     <>
       <PasteBox
+        has={draft.stacks?.length ?? 0}
         say={say}
         label={phrase('workshop.paste-stacks')}
         how={phrase('workshop.paste-stacks-how')}

@@ -45,7 +45,14 @@ export function UnitSection({ desk }: SectionProps) {
         desk={desk}
         at={['sources']}
         kind="source"
-        head={(index) => phrase('workshop.source-no', { number: index + 1 })}
+        folds
+        head={(index) =>
+          phrase('workshop.source-no', {
+            number: index + 1,
+            title: draft.sources?.[index]?.title ?? '',
+            titled: draft.sources?.[index]?.title ? 'yes' : 'no',
+          })
+        }
       >
         {(at) => (
           <div className="fields">

@@ -43,6 +43,7 @@ function Supplies({ desk }: SectionProps) {
       <h3>{say(phrase('workshop.supplies'))}</h3>
       <p className="aside">{say(phrase('workshop.supplies-hint'))}</p>
       <Records
+        folds
         desk={desk}
         at={SUPPLIES}
         kind="supply"
@@ -115,6 +116,7 @@ function Windings({ desk }: SectionProps) {
     <>
       <h3>{say(phrase('workshop.windings'))}</h3>
       <Records
+        folds
         desk={desk}
         at={WINDINGS}
         head={(index) => phrase('workshop.winding', { solenoid: windings[index]?.solenoid ?? '' })}
@@ -171,6 +173,7 @@ function Pickups({ desk }: SectionProps) {
     <>
       <h3>{say(phrase('workshop.pickups'))}</h3>
       <Records
+        folds
         desk={desk}
         at={PICKUPS}
         head={(index) =>
@@ -242,6 +245,7 @@ function Thermistors({ desk }: SectionProps) {
     <>
       <h3>{say(phrase('workshop.thermistors'))}</h3>
       <Records
+        folds
         desk={desk}
         at={THERMISTORS}
         kind="thermistor"

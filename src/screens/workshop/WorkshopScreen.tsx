@@ -140,11 +140,21 @@ function DraftList() {
             <section key={stored.id} className="frame">
               <h3>{titleOf(stored)}</h3>
               <div className="row-of-buttons">
-                <button type="button" className="button" onClick={() => void begin(draftIn(stored))}>
-                  {say(phrase('workshop.change', { title: titleOf(stored) }))}
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={say(phrase('workshop.change', { title: titleOf(stored) }))}
+                  onClick={() => void begin(draftIn(stored))}
+                >
+                  {say(phrase('workshop.change-it'))}
                 </button>
-                <button type="button" className="button plain" onClick={() => copy(stored)}>
-                  {say(phrase('workshop.copy', { title: titleOf(stored) }))}
+                <button
+                  type="button"
+                  className="button plain"
+                  aria-label={say(phrase('workshop.copy', { title: titleOf(stored) }))}
+                  onClick={() => copy(stored)}
+                >
+                  {say(phrase('workshop.copy-it'))}
                 </button>
               </div>
             </section>

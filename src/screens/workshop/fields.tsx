@@ -155,12 +155,16 @@ interface PickProps extends FieldProps {
   readonly onPick?: (value: string) => void;
 }
 
+/** Letters that a narrow field shows of what is picked. */
+const SHOWN = 14;
+
 export function PickField({ desk, at, label, options, none, onPick }: PickProps) {
   const field = useId();
   const value = textAt(desk, at);
-  const known = options.some((option) => option.value === value);
+  const picked = options.find((option) => option.value === value);
+  const known = picked !== undefined;
   return (
-    <div className="field">
+    <div className={picked && picked.label.length > SHOWN ? 'field long' : 'field'}>
       <label htmlFor={field}>{desk.say(label)}</label>
       <select
         id={field}
@@ -256,7 +260,7 @@ export function SeveralField({
   return (
     <fieldset className="answer">
       <legend>{desk.say(label)}</legend>
-      <div className="choices short">
+      <div className={options.some((option) => option.label.length > 8) ? 'choices worded' : 'choices short'}>
         {options.map((option) => (
           <label key={option.value} className="choice slim">
             <input

@@ -14,6 +14,8 @@ const LIST = {
   'workshop.decks-here': 'From a deck on this device',
   'workshop.decks-here-hint':
     'Changing a deck makes its next revision; learners’ records stay with it. A copy is another deck, with a history of its own.',
+  'workshop.change-it': 'Change',
+  'workshop.copy-it': 'Copy',
   'workshop.change': 'Change {title}',
   'workshop.copy': 'Copy {title} for another unit',
   'workshop.copy-of': 'Copy of {title}',
@@ -23,6 +25,8 @@ const LIST = {
 
 const SHELL = {
   'workshop.sections': 'Sections',
+  'workshop.section-no': 'Sections: {section}, {number} of {count}',
+  'workshop.next-section': 'Next: {section}',
   'workshop.section.unit': 'Unit and sources',
   'workshop.section.chart': 'Apply chart',
   'workshop.section.train': 'Gear train',
@@ -56,6 +60,7 @@ const SHELL = {
   'workshop.not-said': 'Not said',
   'workshop.unit-of': 'Unit of: {what}',
   'workshop.take-table': 'Take this in',
+  'workshop.from-spreadsheet': 'From a spreadsheet',
   'workshop.table-file': 'From a file (CSV)',
   'workshop.table-file-for': '{what}: from a file',
   'workshop.id': 'Id on drawings',
@@ -76,7 +81,7 @@ const UNIT = {
   'workshop.sources': 'Where the values come from',
   'workshop.sources-hint':
     'A plate, a book and its page, a bench sheet. Each value can say which of them it is from.',
-  'workshop.source-no': 'Source {number}',
+  'workshop.source-no': 'Source {number}{titled, select, yes {: {title}} other {}}',
   'workshop.source-title': 'What it is',
   'workshop.source-by': 'By whom',
   'workshop.source-on': 'Its date',
@@ -427,7 +432,7 @@ const NAMES = {
   'workshop.thing': '{kind} {id}{named, select, yes {, {name}} other {}}',
   'workshop.names-hint':
     'The maker’s code, what the shop says, another language. They are shown beside the name.',
-  'workshop.alias-no': 'Other names {number}',
+  'workshop.alias-no': 'Other names {number}{of, select, none {} other {: {of}}}',
   'workshop.alias-of': 'Of',
   'workshop.other-names': 'Names, a line each',
   'workshop.alias-language': 'Language, if another',

@@ -14,6 +14,8 @@ const LIST = {
   'workshop.decks-here': 'Desde un cuaderno de este aparato',
   'workshop.decks-here-hint':
     'Cambiar un cuaderno hace su próxima revisión; los registros de los aprendices siguen con él. Una copia es otro cuaderno, con historia propia.',
+  'workshop.change-it': 'Cambiar',
+  'workshop.copy-it': 'Copiar',
   'workshop.change': 'Cambiar {title}',
   'workshop.copy': 'Copiar {title} para otra unidad',
   'workshop.copy-of': 'Copia de {title}',
