@@ -1,5 +1,5 @@
 /** Which screen stands where, and what each needs: the chosen deck, its log, the drill under way. */
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
 import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { Assignment } from '../core/assign/assignment.ts';
@@ -7,63 +7,44 @@ import type { Ledger } from '../core/ledger/ledger.ts';
 import { type Drill, type DrillItem, isOver, startDrill, stepOf } from '../core/memory/drill.ts';
 import { say as phrase } from '../core/questions/phrase.ts';
 import type { Unit } from '../core/unit/unit.ts';
+import type { Asked } from '../screens/drill/asked.ts';
 import { DrillScreen } from '../screens/drill/DrillScreen.tsx';
-import { EndScreen } from '../screens/drill/EndScreen.tsx';
 import { useServices } from '../screens/services.ts';
 import { TroubleNote } from '../screens/TroubleNote.tsx';
-import { TodayScreen } from '../screens/today/TodayScreen.tsx';
 import { useLoaded } from '../screens/use-loaded.ts';
 import type { Practice } from '../storage/rows.ts';
 import type { StoreTrouble } from '../storage/trouble.ts';
 import { Sheet } from '../ui/Sheet.tsx';
+import type { FirstQuestion } from './first-question.ts';
+import { later } from './later.ts';
 import { openPractice } from './open-practice.ts';
 
-const UnitScreen = lazy(async () => ({
-  default: (await import('../screens/unit/UnitScreen.tsx')).UnitScreen,
-}));
-const DecksScreen = lazy(async () => ({
-  default: (await import('../screens/decks/DecksScreen.tsx')).DecksScreen,
-}));
+const TodayScreen = later(async () => (await import('../screens/today/TodayScreen.tsx')).TodayScreen);
+const EndScreen = later(async () => (await import('../screens/drill/EndScreen.tsx')).EndScreen);
+const UnitScreen = later(async () => (await import('../screens/unit/UnitScreen.tsx')).UnitScreen);
+const DecksScreen = later(async () => (await import('../screens/decks/DecksScreen.tsx')).DecksScreen);
 
-const CaseScreen = lazy(async () => ({
-  default: (await import('../screens/case/CaseScreen.tsx')).CaseScreen,
-}));
-const SelfCheckScreen = lazy(async () => ({
-  default: (await import('../screens/self-check/SelfCheckScreen.tsx')).SelfCheckScreen,
-}));
-const AssignScreen = lazy(async () => ({
-  default: (await import('../screens/assign/AssignScreen.tsx')).AssignScreen,
-}));
-const GroupScreen = lazy(async () => ({
-  default: (await import('../screens/group/GroupScreen.tsx')).GroupScreen,
-}));
-const PrintScreen = lazy(async () => ({
-  default: (await import('../screens/print/PrintScreen.tsx')).PrintScreen,
-}));
-const MakeUpScreen = lazy(async () => ({
-  default: (await import('../screens/print/MakeUpScreen.tsx')).MakeUpScreen,
-}));
-const MarksScreen = lazy(async () => ({
-  default: (await import('../screens/print/MarksScreen.tsx')).MarksScreen,
-}));
-const ReportScreen = lazy(async () => ({
-  default: (await import('../screens/report/ReportScreen.tsx')).ReportScreen,
-}));
-const TakeScreen = lazy(async () => ({
-  default: (await import('../screens/take/TakeScreen.tsx')).TakeScreen,
-}));
-const WorkshopScreen = lazy(async () => ({
-  default: (await import('../screens/workshop/WorkshopScreen.tsx')).WorkshopScreen,
-}));
-const ProgressScreen = lazy(async () => ({
-  default: (await import('../screens/progress/ProgressScreen.tsx')).ProgressScreen,
-}));
-const PreviewScreen = lazy(async () => ({
-  default: (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen,
-}));
-const LearnersScreen = lazy(async () => ({
-  default: (await import('../screens/learners/LearnersScreen.tsx')).LearnersScreen,
-}));
+const CaseScreen = later(async () => (await import('../screens/case/CaseScreen.tsx')).CaseScreen);
+const SelfCheckScreen = later(
+  async () => (await import('../screens/self-check/SelfCheckScreen.tsx')).SelfCheckScreen,
+);
+const AssignScreen = later(async () => (await import('../screens/assign/AssignScreen.tsx')).AssignScreen);
+const GroupScreen = later(async () => (await import('../screens/group/GroupScreen.tsx')).GroupScreen);
+const PrintScreen = later(async () => (await import('../screens/print/PrintScreen.tsx')).PrintScreen);
+const MakeUpScreen = later(async () => (await import('../screens/print/MakeUpScreen.tsx')).MakeUpScreen);
+const MarksScreen = later(async () => (await import('../screens/print/MarksScreen.tsx')).MarksScreen);
+const ReportScreen = later(async () => (await import('../screens/report/ReportScreen.tsx')).ReportScreen);
+const TakeScreen = later(async () => (await import('../screens/take/TakeScreen.tsx')).TakeScreen);
+const WorkshopScreen = later(
+  async () => (await import('../screens/workshop/WorkshopScreen.tsx')).WorkshopScreen,
+);
+const ProgressScreen = later(
+  async () => (await import('../screens/progress/ProgressScreen.tsx')).ProgressScreen,
+);
+const PreviewScreen = later(async () => (await import('../screens/preview/PreviewScreen.tsx')).PreviewScreen);
+const LearnersScreen = later(
+  async () => (await import('../screens/learners/LearnersScreen.tsx')).LearnersScreen,
+);
 
 /** What the practice screens stand on. */
 export interface Opened {
@@ -73,6 +54,49 @@ export interface Opened {
   readonly assignment: Assignment | undefined;
   readonly practice: Practice;
   readonly drill: Drill | undefined;
+  /** The question at hand in the drill, unless it is over. */
+  readonly asked: Asked | null;
+}
+
+interface DrillUnderWay {
+  readonly unit: Unit;
+  readonly drill: Drill;
+  readonly asked: Asked;
+  /** Undefined while the log is being read. */
+  readonly ledger?: Ledger;
+}
+
+/** What is opened tells more than the look ahead, which only serves until then. */
+const drillUnderWay = (
+  opened: Awaited<ReturnType<typeof openPractice>> | undefined,
+  first: FirstQuestion | undefined,
+): DrillUnderWay | undefined => {
+  if (!opened) return first;
+  const { unit, drill, asked, ledger } = (opened.ok && opened.value) || {};
+  return unit && drill && asked && ledger ? { unit, drill, asked, ledger } : undefined;
+};
+
+function DrillPlace({ unit, drill, asked, ledger, reload }: DrillUnderWay & { reload: () => void }) {
+  const { store, sayFor } = useServices();
+  const [, go] = useLocation();
+  const leave = (left: Drill) => {
+    // The first drill that was gone through is the moment when there is something worth keeping.
+    if (isOver(left)) void store.askPersistence();
+    go(isOver(left) ? '/done' : '/');
+    reload();
+  };
+  return (
+    <DrillScreen
+      key={`${drill.id}/${stepOf(drill)}`}
+      unit={unit}
+      say={sayFor(unit)}
+      stored={drill}
+      first={asked}
+      worked={ledger?.worked}
+      onLeave={leave}
+      onReload={reload}
+    />
+  );
 }
 
 function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => void }) {
@@ -91,30 +115,12 @@ function PracticeScreens({ opened, reload }: { opened: Opened; reload: () => voi
     go('/drill');
     reload();
   };
-  const leave = (left: Drill) => {
-    // The first drill that was gone through is the moment when there is something worth keeping.
-    if (isOver(left)) void store.askPersistence();
-    go(isOver(left) ? '/done' : '/');
-    reload();
-  };
   const close = async () => {
     if (drill) await store.endDrill(drill.id);
     go('/');
     reload();
   };
 
-  if (path === '/drill' && waiting)
-    return (
-      <DrillScreen
-        key={`${waiting.id}/${stepOf(waiting)}`}
-        unit={unit}
-        say={say}
-        stored={waiting}
-        worked={ledger.worked}
-        onLeave={leave}
-        onReload={reload}
-      />
-    );
   if (path === '/done' && drill)
     return <EndScreen unit={unit} say={say} drill={drill.id} onClose={() => void close()} />;
   return (
@@ -141,8 +147,9 @@ function Opening() {
   return <p className="sheet aside">{sayFor(null)(phrase('app.loading'))}</p>;
 }
 
-function Screens() {
+function Screens({ first }: { first: FirstQuestion | undefined }) {
   const services = useServices();
+  const [path] = useLocation();
   const [version, setVersion] = useState(0);
   const reload = () => setVersion((before) => before + 1);
   const fresh = useLoaded(() => openPractice(services), String(version));
@@ -150,6 +157,11 @@ function Screens() {
   const [kept, setKept] = useState(fresh);
   if (fresh && fresh !== kept) setKept(fresh);
   const opened = fresh ?? kept;
+  const underWay =
+    path === '/drill'
+      ? drillUnderWay(opened, first?.store === services.store ? first : undefined)
+      : undefined;
+  if (underWay) return <DrillPlace {...underWay} reload={reload} />;
   if (!opened) return <Opening />;
   if (!opened.ok) {
     const say = services.sayFor(null);
@@ -225,10 +237,11 @@ function Screens() {
   );
 }
 
-export function App() {
+/** `first` is what was found of the drill under way before the page was there. */
+export function App({ first }: { first?: FirstQuestion | undefined }) {
   return (
     <Router hook={useHashLocation}>
-      <Screens />
+      <Screens first={first} />
     </Router>
   );
 }

@@ -2,16 +2,17 @@
  * Looks whether this device has names before anything of anybody's is shown. Where it has none, which is every
  * phone of one's own, nothing more of them is loaded.
  */
-import { lazy, type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { type ReactNode, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
 import { type Sharing, SharingProvider } from '../screens/learners/sharing.ts';
 import { type Services, ServicesProvider } from '../screens/services.ts';
 import { onNamesChanged } from '../storage/learners/changes.ts';
 import { hasNames } from '../storage/learners/databases.ts';
 import type { Registry } from '../storage/learners/registry.ts';
 import type { Told } from '../storage/trouble.ts';
+import { later } from './later.ts';
 import { keepTabLearner } from './tab-learner.ts';
 
-const SharedDevice = lazy(async () => ({ default: (await import('./SharedDevice.tsx')).SharedDevice }));
+const SharedDevice = later(async () => (await import('./SharedDevice.tsx')).SharedDevice);
 
 let registry: Promise<Registry> | undefined;
 
@@ -33,20 +34,20 @@ const after = (before: Found | undefined, told: Found): Found =>
 interface Props {
   /** Those of the one who has the device alone, or had it first. */
   readonly services: Services;
-  /** The first look, begun before the page is there. */
-  readonly names: ReturnType<typeof hasNames>;
+  /** The first look, or what it found. */
+  readonly names: Found | Told<boolean>;
   readonly children: ReactNode;
 }
 
 export function Gate({ services, names, children }: Props) {
-  const [found, setFound] = useState<Found>();
+  const [found, setFound] = useState(names instanceof Promise ? undefined : names);
   const look = useCallback(
     () => void hasNames().then((told) => setFound((before) => after(before, told))),
     [],
   );
   useEffect(() => {
     let wanted = true;
-    void names.then((told) => wanted && setFound((before) => before ?? told));
+    void Promise.resolve(names).then((told) => wanted && setFound((before) => before ?? told));
     const onShown = () => {
       if (!document.hidden) look();
     };

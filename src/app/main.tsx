@@ -1,4 +1,7 @@
-/** The entry: real store, real clock, real ids; the page; the worker that keeps it offline. */
+/**
+ * The entry: real store, real clock, real ids; the page; the worker that keeps it offline. A drill under way is
+ * looked for while its words are on their way, so that its question is in the first picture.
+ */
 import '@fontsource/barlow-semi-condensed/latin-500.css';
 import '@fontsource/barlow-semi-condensed/latin-700.css';
 import '../ui/look.css';
@@ -8,26 +11,30 @@ import { hasNames } from '../storage/learners/databases.ts';
 import { App } from './App.tsx';
 import { Boundary } from './Boundary.tsx';
 import { deviceServices } from './device-services.ts';
+import { firstQuestion } from './first-question.ts';
 import { Gate } from './Gate.tsx';
 import { keepOffline } from './keep-offline.ts';
-import { languageInUse } from './language.ts';
-import { openWords } from './load-words.ts';
+import { words } from './later.ts';
 
-// Whose device this is decides whose answers are opened: asked before anything else.
-const names = hasNames();
-const words = openWords(languageInUse());
+async function open() {
+  const services = deviceServices(words);
+  const [names, found] = await Promise.all([
+    // Whose device this is decides whose answers are opened.
+    hasNames(),
+    window.location.hash === '#/drill' ? firstQuestion(services) : undefined,
+    words.loadDrill(),
+  ]);
+  createRoot(document.getElementById('page')!).render(
+    <StrictMode>
+      <Boundary say={services.sayFor(null)}>
+        <Gate services={services} names={names}>
+          <App first={names.ok && !names.value ? found : undefined} />
+        </Gate>
+      </Boundary>
+    </StrictMode>,
+  );
+}
+
 document.documentElement.lang = words.language;
-const services = deviceServices(words);
-await words.loadAll();
-
-createRoot(document.getElementById('page')!).render(
-  <StrictMode>
-    <Boundary say={services.sayFor(null)}>
-      <Gate services={services} names={names}>
-        <App />
-      </Gate>
-    </Boundary>
-  </StrictMode>,
-);
-
+void open();
 keepOffline();

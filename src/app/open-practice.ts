@@ -4,9 +4,8 @@
  */
 import type { Assignment } from '../core/assign/assignment.ts';
 import type { Drill } from '../core/memory/drill.ts';
-import { questionOf } from '../core/questions/reopen.ts';
 import { pass, type Result } from '../core/result.ts';
-import type { Unit } from '../core/unit/unit.ts';
+import { askedIn } from '../screens/drill/asked.ts';
 import type { Services } from '../screens/services.ts';
 import type { StoreTrouble } from '../storage/trouble.ts';
 import type { Opened } from './App.tsx';
@@ -36,7 +35,7 @@ export async function openPractice(services: Services): Promise<Result<Opened | 
     ledger: ledger.value,
     assignment: assignment.value,
     practice: practice.value,
-    drill: drill.value && canGoOn(unit, drill.value) ? drill.value : undefined,
+    ...(await drillOn(services, unit, drill.value)),
   });
 }
 
@@ -55,14 +54,15 @@ async function assignmentOf(
   return pass(read.ok && read.value.kind === 'assignment' ? read.value.assignment : undefined);
 }
 
-/** A drill of another deck or revision, or with a question this version cannot make again, is not gone on with. */
-function canGoOn(unit: Unit, drill: Drill): boolean {
+/** A drill of another deck or revision is not gone on with; questions that this version cannot make are left out. */
+async function drillOn(
+  services: Services,
+  unit: Opened['unit'],
+  drill: Drill | undefined,
+): Promise<Pick<Opened, 'drill' | 'asked'>> {
   const { id, revision } = unit.deck;
-  return (
-    drill.deck === id &&
-    drill.revision === revision &&
-    drill.items.slice(drill.index).every((item) => questionOf(unit, item) !== undefined)
-  );
+  if (drill?.deck !== id || drill.revision !== revision) return { drill: undefined, asked: null };
+  return askedIn(services, unit, drill);
 }
 
 /** The first demo deck is the chosen one. */

@@ -12,11 +12,14 @@ import { shippedDecks } from '../units.ts';
 
 const src = fileURLToPath(new URL('../../src/', import.meta.url));
 
-/** Source files in these folders, those beneath included; what facts are called is told by lists only. */
+/** Loaded with all words: what facts are called is told by lists only, names by devices that have some. */
+const OTHERS = new Set(['fact-name.ts', 'SharedDevice.tsx']);
+
+/** Source files in these folders, those beneath included. */
 const sourcesIn = (...folders: readonly string[]) =>
   folders.flatMap((folder) =>
     readdirSync(`${src}${folder}`, { recursive: true, encoding: 'utf8' })
-      .filter((name) => /\.tsx?$/.test(name) && name !== 'fact-name.ts')
+      .filter((name) => /\.tsx?$/.test(name) && !OTHERS.has(name))
       .map((name) => readFileSync(`${src}${folder}/${name}`, 'utf8')),
   );
 

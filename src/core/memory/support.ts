@@ -28,7 +28,7 @@ export const followsExample = ({ form, guessRate }: Pick<Attempt, 'form' | 'gues
 const wasAlone = ({ guessRate }: Given) => guessRate < GUESS_WITH['one-step-hidden'];
 
 /** Reading a figure off is no calculation: there is no way to show. */
-const isCalculation = ({ form, level }: Family) => form === 'number' && level !== 'read';
+export const isCalculation = ({ form, level }: Family) => form === 'number' && level !== 'read';
 
 /** What the log says about calculations: which were right alone, and how often each was asked. */
 export interface Worked {

@@ -3,13 +3,12 @@
  * while the page is hidden; an answer and the drill's next state are stored together.
  */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { draftAttempt } from '../../core/memory/attempt.ts';
-import { answeringMs, type Drill, type DrillEvent, isOver, progress } from '../../core/memory/drill.ts';
-import { addWorked, type Worked } from '../../core/memory/support.ts';
+import { type Attempt, draftAttempt } from '../../core/memory/attempt.ts';
+import { answeringMs, type Drill, type DrillEvent, progress } from '../../core/memory/drill.ts';
+import { addWorked, isCalculation, type Worked } from '../../core/memory/support.ts';
 import { type Draft, emptyDraft, finishDraft } from '../../core/questions/draft.ts';
 import { judge } from '../../core/questions/judge.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
-import { questionOf } from '../../core/questions/reopen.ts';
 import type { Result } from '../../core/result.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { StoreTrouble } from '../../storage/trouble.ts';
@@ -17,6 +16,7 @@ import { Sheet } from '../../ui/Sheet.tsx';
 import type { Say } from '../../words/words.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
+import { type Asked, askedIn } from './asked.ts';
 import { QuestionView } from './QuestionView.tsx';
 import { useExample } from './use-example.ts';
 
@@ -25,8 +25,10 @@ interface Props {
   readonly say: Say;
   /** As stored; its clock stands. */
   readonly stored: Drill;
-  /** What was calculated before, the drill's answers so far included. */
-  readonly worked: Worked;
+  /** Its question at hand. */
+  readonly first: Asked;
+  /** What was calculated before, the drill's answers so far included; undefined while the log is being read. */
+  readonly worked: Worked | undefined;
   /** Called with the finished drill, or with the drill as it stands when stopped. */
   readonly onLeave: (drill: Drill) => void;
   /** Called when the drill went on in another tab and is to go on here. */
@@ -46,17 +48,19 @@ function useShownClock(onEvent: (kind: 'paused' | 'resumed') => void) {
   }, []);
 }
 
-export function DrillScreen({ unit, say, stored, worked: before, onLeave, onReload }: Props) {
-  const { store, now, newId } = useServices();
+export function DrillScreen({ unit, say, stored, first, worked: before, onLeave, onReload }: Props) {
+  const { store, now, newId, familyOf } = useServices();
   const [drill, setDrill] = useState(() => progress(stored, { kind: 'resumed', at: now().at }));
   const item = drill.items[drill.index]!;
-  // A drill is only opened when each of its questions can be made (src/app/open-practice.ts).
-  const question = useMemo(() => questionOf(unit, item)!, [unit, item]);
+  const [{ family, question }, setAsked] = useState(first);
   const draft: Draft = drill.draft ?? emptyDraft(question.space);
   const answer = finishDraft(question.space, draft);
   const again = drill.items.slice(0, drill.index).some(({ fact }) => fact === item.fact);
-  const [worked, setWorked] = useState(before);
-  const example = useExample({ unit, say, worked }, drill, question);
+  const [given, setGiven] = useState<readonly Attempt[]>([]);
+  const worked = useMemo(() => before && addWorked(before, given), [before, given]);
+  // Whether an example belongs above a calculation is known when the log is.
+  const isReady = worked !== undefined || !isCalculation(family);
+  const example = useExample({ unit, say, worked }, drill, { family, question });
   const busy = useRef(false);
   const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
   const tell = useCallback(
@@ -76,7 +80,7 @@ export function DrillScreen({ unit, say, stored, worked: before, onLeave, onRelo
   useShownClock((kind) => step({ kind, at: now().at }));
 
   const check = async () => {
-    if (!answer || drill.verdict || busy.current) return;
+    if (!answer || !isReady || drill.verdict || busy.current) return;
     busy.current = true;
     const { at, zone } = now();
     const verdict = judge(question, answer);
@@ -97,16 +101,35 @@ export function DrillScreen({ unit, say, stored, worked: before, onLeave, onRelo
     busy.current = false;
     tell(recorded);
     if (!recorded.ok) return;
-    setWorked((known) => addWorked(known, [recorded.value]));
+    setGiven((known) => [...known, recorded.value]);
     setDrill(after);
   };
 
-  const next = () => {
-    const after = progress(drill, { kind: 'next', at: now().at });
+  const goOn = async () => {
+    if (busy.current) return;
+    busy.current = true;
+    const { drill: after, asked } = await askedIn(
+      { familyOf },
+      unit,
+      progress(drill, { kind: 'next', at: now().at }),
+    );
+    busy.current = false;
     void store.saveDraft(after).then(tell);
-    if (isOver(after)) onLeave(after);
-    else setDrill(after);
+    if (!asked) return onLeave(after);
+    setAsked(asked);
+    setDrill(after);
   };
+  const next = () =>
+    void goOn().catch((error: unknown) =>
+      setDrill(() => {
+        throw error;
+      }),
+    );
+
+  // Loaded ahead, so that the drill goes on when the network does not.
+  useEffect(() => {
+    for (const each of stored.items) void familyOf(each.family).catch(() => {});
+  }, [stored, familyOf]);
 
   const stop = () => {
     const after = progress(drill, { kind: 'paused', at: now().at });

@@ -2,27 +2,26 @@
 import { useMemo } from 'react';
 import type { Drill } from '../../core/memory/drill.ts';
 import { supportFor, type Worked } from '../../core/memory/support.ts';
-import { FAMILIES } from '../../core/questions/families/index.ts';
-import type { Question } from '../../core/questions/question.ts';
 import { exampleFor } from '../../core/questions/worked-example.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Say } from '../../words/words.ts';
+import type { Asked } from './asked.ts';
 import type { ShownExample } from './ExampleView.tsx';
 
 interface Given {
   readonly unit: Unit;
   readonly say: Say;
-  readonly worked: Worked;
+  /** Undefined while the log is being read. */
+  readonly worked: Worked | undefined;
 }
 
 export function useExample(
   { unit, say, worked }: Given,
   { items, index, verdict }: Drill,
-  question: Question,
+  { family, question }: Asked,
 ): ShownExample | undefined {
-  const { family: familyId, fact } = items[index]!;
-  const family = FAMILIES.find((candidate) => candidate.id === familyId)!;
-  const support = verdict ? 'alone' : supportFor(worked, family, fact);
+  const { fact } = items[index]!;
+  const support = verdict || !worked ? 'alone' : supportFor(worked, family, fact);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a second try put among the items changes no example
   const example = useMemo(() => {
     const coming = items.slice(index).map((item) => item.fact);

@@ -1,0 +1,25 @@
+/** The question at hand in a drill, with the family that makes it: only that one is loaded. */
+import type { Drill } from '../../core/memory/drill.ts';
+import { ask } from '../../core/questions/ask.ts';
+import type { Family, Question } from '../../core/questions/question.ts';
+import type { Unit } from '../../core/unit/unit.ts';
+import type { Services } from '../services.ts';
+
+export interface Asked {
+  readonly family: Family;
+  readonly question: Question;
+}
+
+/** The drill at its next item that this version of the program can ask, and that question; null when none is left. */
+export async function askedIn(
+  { familyOf }: Pick<Services, 'familyOf'>,
+  unit: Unit,
+  drill: Drill,
+): Promise<{ readonly drill: Drill; readonly asked: Asked | null }> {
+  const item = drill.items[drill.index];
+  if (!item) return { drill, asked: null };
+  const family = await familyOf(item.family);
+  const question = family && ask(unit, family, item.seed, item.fact);
+  if (question) return { drill, asked: { family, question } };
+  return askedIn({ familyOf }, unit, { ...drill, items: drill.items.toSpliced(drill.index, 1) });
+}
