@@ -11,12 +11,15 @@ import { makeUnit } from '../../src/core/unit/unit.ts';
 import { makeSay } from '../../src/words/words.ts';
 import { shippedDecks } from '../units.ts';
 
-/** All rows of a table of the page's database. */
-export function rowsOf<T>(page: Page, table: string): Promise<T[]> {
+/** Where the answers are of the one who has the device alone, or had it first. */
+const FIRST = 'detent';
+
+/** All rows of a table of one of the page's databases. */
+export function rowsOf<T>(page: Page, table: string, database = FIRST): Promise<T[]> {
   return page.evaluate(
-    (name) =>
+    ([name, from]) =>
       new Promise<T[]>((resolve, reject) => {
-        const opening = indexedDB.open('detent');
+        const opening = indexedDB.open(from);
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
           const db = opening.result;
@@ -28,14 +31,14 @@ export function rowsOf<T>(page: Page, table: string): Promise<T[]> {
           };
         };
       }),
-    table,
+    [table, database] as const,
   );
 }
 
-export const attemptsIn = (page: Page) => rowsOf<Attempt>(page, 'attempts');
+export const attemptsIn = (page: Page, database = FIRST) => rowsOf<Attempt>(page, 'attempts', database);
 
-export async function drillIn(page: Page): Promise<Drill> {
-  const [drill] = await rowsOf<Drill>(page, 'drills');
+export async function drillIn(page: Page, database = FIRST): Promise<Drill> {
+  const [drill] = await rowsOf<Drill>(page, 'drills', database);
   if (!drill) throw new Error('no drill is stored');
   return drill;
 }
@@ -46,10 +49,13 @@ const deckCalled = (id: string): Deck | undefined =>
   shippedDecks().find((deck) => deck.id === id) ?? met.get(id);
 
 /** The question on the page, made again here from what the page stored. */
-export async function questionIn(page: Page): Promise<{ question: Question; drill: Drill }> {
-  const drill = await drillIn(page);
+export async function questionIn(
+  page: Page,
+  database = FIRST,
+): Promise<{ question: Question; drill: Drill }> {
+  const drill = await drillIn(page, database);
   if (!deckCalled(drill.deck))
-    for (const { id, text } of await rowsOf<{ id: string; text: string }>(page, 'decks'))
+    for (const { id, text } of await rowsOf<{ id: string; text: string }>(page, 'decks', database))
       met.set(id, JSON.parse(text) as Deck);
   const deck = deckCalled(drill.deck);
   const question = deck && questionOf(makeUnit(deck), drill.items[drill.index]!);
@@ -121,8 +127,8 @@ export async function checkAnswer(page: Page) {
 }
 
 /** Answers the question at hand, right or by its first slip-up, and checks it; true when it was right. */
-export async function answerOnce(page: Page, right: boolean): Promise<boolean> {
-  const { question } = await questionIn(page);
+export async function answerOnce(page: Page, right: boolean, database = FIRST): Promise<boolean> {
+  const { question } = await questionIn(page, database);
   const lure = question.lures[0];
   const answer = right || !lure ? question.answers[0] : lure.answer;
   await enter(page, question, answer);

@@ -79,7 +79,9 @@ export function NamePick({ listing, registry, reason, onPick, onAgain }: Props) 
         </>
       )}
       <p>
-        <Link href="/learners">{say(phrase('learners.link'))}</Link>
+        <Link href="/learners" className="button plain">
+          {say(phrase('learners.link'))}
+        </Link>
       </p>
     </Sheet>
   );

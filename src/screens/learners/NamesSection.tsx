@@ -45,7 +45,7 @@ function OneLearner({ learner, isHere, registry, say, tell }: OneProps) {
     tell(removed, removed.ok && !removed.value ? phrase('shop.held-up') : phrase('shop.removed', { name }));
   };
   return (
-    <details>
+    <details className="name-fold">
       <summary>
         {say(phrase('shop.change', { name }))}
         {isHere && ` (${say(phrase('shop.here-now'))})`}

@@ -198,7 +198,9 @@ export function TodayScreen(props: Props) {
         <p>{say(phrase('today.stored'))}</p>
         {sharing && (
           <p>
-            <Link href="/learners">{say(phrase('learners.link'))}</Link>
+            <Link href="/learners" className="button plain">
+              {say(phrase('learners.link'))}
+            </Link>
           </p>
         )}
         <details>
