@@ -35,7 +35,7 @@ export function answerInWords(space: AnswerSpace, answer: Answer, say: Say): str
   if (space.form === 'number' && answer.form === 'number') {
     const value = parseRational(answer.value);
     const shown = value ? makeDecimal(value, space.decimals) : answer.value;
-    return space.unit === null ? shown : `${shown} ${space.unit}`;
+    return say(phrase('text', { text: space.unit === null ? shown : `${shown} ${space.unit}` }));
   }
   return nothing();
 }

@@ -5,11 +5,11 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import type { Phrase, PhraseValue, ThingKind } from '../core/questions/phrase.ts';
 import type { Deck, Named } from '../core/unit/deck.ts';
+import { type Language, LOCALES, writerOf } from './figures.ts';
+
+export { LANGUAGES, type Language } from './figures.ts';
 
 export type Say = (phrase: Phrase) => string;
-
-export const LANGUAGES = ['en', 'de', 'es'] as const;
-export type Language = (typeof LANGUAGES)[number];
 
 /** ICU messages by key. */
 export type Messages = Readonly<Record<string, string>>;
@@ -44,6 +44,9 @@ export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
   return LABELLED.includes(kind) && !name.includes(id) ? `${name} ${id}` : name;
 }
 
+/** An argument that the message itself writes as a number, or counts. */
+const COUNTED = /\{(\w+), *(?:number|plural)/g;
+
 /** A message without these characters says itself: no need to parse it. */
 const PLAIN = /^[^{}']*$/;
 
@@ -52,19 +55,25 @@ const PLAIN = /^[^{}']*$/;
  * well. A missing message throws: tests find it.
  */
 export function speakerOf(deck: Deck | null, language: Language, messages: Messages): Say {
-  const formats = new Map<string, IntlMessageFormat>();
+  const formats = new Map<
+    string,
+    { readonly format: IntlMessageFormat; readonly counted: ReadonlySet<string> }
+  >();
+  const written = writerOf(language);
   let lists: Intl.ListFormat | undefined;
   const list = (items: readonly string[]): string => {
     if (items.length < 2) return items.join('');
-    lists ??= new Intl.ListFormat(language, { type: 'conjunction', style: 'long' });
+    lists ??= new Intl.ListFormat(LOCALES[language], { type: 'conjunction', style: 'long' });
     return lists.format(items);
   };
   const render = (value: PhraseValue): string | number =>
-    typeof value === 'string' || typeof value === 'number'
-      ? value
-      : 'key' in value
-        ? speak(value)
-        : list(value.map((item) => String(render(item))));
+    typeof value === 'string'
+      ? written(value)
+      : typeof value === 'number'
+        ? value
+        : 'key' in value
+          ? speak(value)
+          : list(value.map((item) => String(render(item))));
   const speak = (phrase: Phrase): string => {
     const values = phrase.values ?? {};
     if (phrase.key === 'thing') {
@@ -73,17 +82,26 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
       if (kind === 'shaft' && id === 'case') return speak({ key: 'shaft.case' });
       return deck ? nameOf(deck, kind, id) : id;
     }
-    if (phrase.key === 'text') return String(values.text);
+    if (phrase.key === 'text') return written(String(values.text));
     const message = messages[phrase.key];
     if (message === undefined) throw new Error(`no words for "${phrase.key}"`);
     if (PLAIN.test(message)) return message;
     let format = formats.get(phrase.key);
     if (!format) {
-      format = new IntlMessageFormat(message, language, undefined, { ignoreTag: true });
+      format = {
+        format: new IntlMessageFormat(message, LOCALES[language], undefined, { ignoreTag: true }),
+        counted: new Set([...message.matchAll(COUNTED)].map(([, name]) => name ?? '')),
+      };
       formats.set(phrase.key, format);
     }
-    const rendered = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, render(value)]));
-    return String(format.format(rendered));
+    const { counted } = format;
+    const rendered = Object.fromEntries(
+      Object.entries(values).map(([name, value]) => [
+        name,
+        typeof value === 'string' && counted.has(name) ? value : render(value),
+      ]),
+    );
+    return String(format.format.format(rendered));
   };
   return (phrase) => {
     const text = speak(phrase);
@@ -91,12 +109,13 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
   };
 }
 
-/** Whether the message opens with a placeholder that a thing or a place of the deck, or a list of them, fills. */
+/** Whether the message opens with a thing or a place of the deck, with a list of them, or with a phrase that does. */
 function startsWithThing(phrase: Phrase, messages: Messages): boolean {
   const name = /^\{(\w+)\}/.exec(messages[phrase.key] ?? '')?.[1];
   const value = name === undefined ? undefined : phrase.values?.[name];
   const [first] = Array.isArray(value) ? value : [value];
-  return typeof first === 'object' && (first.key === 'thing' || first.key.startsWith('place.'));
+  if (typeof first !== 'object') return false;
+  return first.key === 'thing' || first.key.startsWith('place.') || startsWithThing(first, messages);
 }
 
 /** A sentence that starts with a shop name starts with a capital; an id like "s4" is left as it is printed. */

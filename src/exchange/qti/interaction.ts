@@ -86,7 +86,7 @@ export function interactionFor({ space, prompt }: Question, speak: Speak): XmlEl
           'p',
           {},
           el('qti-text-entry-interaction', { 'response-identifier': RESPONSE, 'expected-length': 10 }),
-          ...(space.unit === null ? [] : [` ${space.unit}`]),
+          ...(space.unit === null ? [] : [` ${speak(phrase('text', { text: space.unit }))}`]),
         ),
         el('p', {}, speak(phrase('qti.number', { decimals: space.decimals, tolerance: space.tolerance }))),
       ];

@@ -7,6 +7,7 @@ import { readMessage } from '../../exchange/message.ts';
 import type { StoredAssignment } from '../../storage/classroom-rows.ts';
 import type { Store } from '../../storage/store.ts';
 import type { StoreTrouble } from '../../storage/trouble.ts';
+import { type Language, LOCALES } from '../../words/figures.ts';
 
 export interface OpenedAssignment {
   readonly stored: StoredAssignment;
@@ -44,7 +45,9 @@ export function scopePhrase(scope: Scope): Phrase {
 }
 
 /** The class by the clock of a zone: "Thursday, 3 December 2026 at 08:00". */
-export const classMomentIn = (classAt: ClassTime, zone: string, language = 'en-GB'): string =>
-  new Intl.DateTimeFormat(language, { dateStyle: 'full', timeStyle: 'short', timeZone: zone }).format(
-    classMoment(classAt),
-  );
+export const classMomentIn = (classAt: ClassTime, zone: string, language: Language): string =>
+  new Intl.DateTimeFormat(language === 'en' ? 'en-GB' : LOCALES[language], {
+    dateStyle: 'full',
+    timeStyle: 'short',
+    timeZone: zone,
+  }).format(classMoment(classAt));

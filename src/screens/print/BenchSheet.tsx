@@ -150,7 +150,7 @@ function Torques({ unit, say }: Given) {
           <tr key={record.id}>
             <th scope="row">{say(thing('torque', record.id))}</th>
             <td>
-              {record.torque.value} {record.torque.unit}
+              {say(phrase('text', { text: `${record.torque.value} ${record.torque.unit}` }))}
               {record.count !== undefined && `, × ${record.count}`}
               <ProvenanceNote of={record} unit={unit} say={say} />
             </td>

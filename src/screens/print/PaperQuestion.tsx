@@ -86,7 +86,7 @@ function Room({ space, say }: { space: AnswerSpace; say: Say }) {
     case 'number':
       return (
         <p>
-          <span className="blank wide" /> {space.unit ?? ''}{' '}
+          <span className="blank wide" /> {say(phrase('text', { text: space.unit ?? '' }))}{' '}
           <span className="provenance-inline">
             {say(phrase('print.number', { tolerance: space.tolerance, unit: space.unit ?? 'none' }))}
           </span>

@@ -1,15 +1,19 @@
 /** An assignment that came in: what it asks, by when, who will see what; taken only by a tap. */
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { Counting } from '../../core/assign/assignment.ts';
 import { dueDay } from '../../core/assign/due.ts';
 import { dateOfDay } from '../../core/memory/day.ts';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
+import { AREAS } from '../../core/self-check/areas.ts';
 import type { StoreTrouble } from '../../storage/trouble.ts';
 import { classMomentIn, classTimePhrase, scopePhrase } from '../handing/assignments.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
 import { type Offer, offerOf, type ReceivedAssignment, type Taken, takeOffer } from './taking.ts';
+
+const COUNTINGS = ['double', 'half'] as const satisfies readonly Counting[];
 
 interface Props {
   readonly received: ReceivedAssignment;
@@ -33,12 +37,18 @@ function Offered({ offer, onChange }: { offer: Offer; onChange: () => void }) {
     onChange();
   };
   const lines: (Phrase | null)[] = [
-    phrase('take.class-here', { when: classMomentIn(classAt, zone) }),
+    phrase('take.class-here', { when: classMomentIn(classAt, zone, services.language) }),
     classAt.zone === zone ? null : phrase('take.class-there', { when: classTimePhrase(classAt) }),
     days < 0
       ? phrase('take.past', { date: dateOfDay(dueDay(classAt, zone)) })
       : phrase('take.days', { days, minutes }),
     phrase('take.asks', { scope: scopePhrase(assignment.scope), count: offer.asked }),
+    ...COUNTINGS.map((counts) => {
+      const areas = AREAS.filter((area) => assignment.counting?.[area] === counts);
+      return areas.length > 0
+        ? phrase(`take.${counts}`, { areas: areas.map((area) => phrase(`area.${area}`)) })
+        : null;
+    }),
     offer.missing > 0 ? phrase('take.missing', { count: offer.missing }) : null,
     laterHere === null
       ? null

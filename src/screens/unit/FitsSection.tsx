@@ -26,7 +26,10 @@ function FitLines({ fit, say }: { fit: DeckFit; say: Say }) {
     say(phrase(`unit.fit.${fit.effect}`)),
     say(
       phrase('unit.fit.parts', {
-        parts: parts.map((part) => `${part.name ?? part.id} (${lengthText(part.thickness)})`),
+        parts: parts.map((part) => {
+          const thickness = say(phrase('text', { text: lengthText(part.thickness) }));
+          return `${part.name ?? part.id} (${thickness})`;
+        }),
       }),
     ),
   ];

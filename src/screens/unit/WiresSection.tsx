@@ -40,7 +40,9 @@ export function WiresSection({ unit, say }: { unit: Unit; say: Say }) {
       ref: `thermistor:${thermistor.id}` as const,
       head: say(thing('thermistor', thermistor.id)),
       text: thermistor.points
-        .map(({ at, ohms }) => `${at.value.replace('-', '−')} ${at.unit}: ${bandText(ohms)}`)
+        .map(({ at, ohms }) =>
+          say(phrase('text', { text: `${at.value.replace('-', '−')} ${at.unit}: ${bandText(ohms)}` })),
+        )
         .join('; '),
       of: thermistor,
     })),

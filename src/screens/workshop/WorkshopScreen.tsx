@@ -10,6 +10,7 @@ import { INPUT, OUTPUT } from '../../core/workshop/train.ts';
 import type { StoredDeck } from '../../storage/rows.ts';
 import type { StoreTrouble } from '../../storage/trouble.ts';
 import { Sheet } from '../../ui/Sheet.tsx';
+import { LOCALES } from '../../words/figures.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
@@ -28,7 +29,7 @@ const draftIn = ({ text }: StoredDeck): DeckDraft => openDraft(JSON.parse(text))
 const titleOf = ({ text }: StoredDeck) => (JSON.parse(text) as { title: string }).title;
 
 function DraftList() {
-  const { store, now, newId, sayFor } = useServices();
+  const { store, now, newId, sayFor, language } = useServices();
   const say = sayFor(null);
   const [, go] = useLocation();
   const [version, setVersion] = useState(0);
@@ -50,9 +51,24 @@ function DraftList() {
   };
   /** Another unit, with an id and a history of its own. */
   const copy = (stored: StoredDeck) => {
-    const { id: _, title, unit, ...deck } = draftIn(stored);
+    const { id: _, title, unit, variantOf: _of, ...deck } = draftIn(stored);
     const named = say(phrase('workshop.copy-of', { title: title ?? unit ?? '' }));
     void begin({ ...deck, unit: named, title: named, revision: 1 });
+  };
+  /** The same unit but for what is changed: it remembers where it comes from, and that revision is kept. */
+  const vary = async (stored: StoredDeck) => {
+    const { id, title, unit, revision: _, ...deck } = draftIn(stored);
+    const named = (words: string | undefined) => say(phrase('variant.named', { title: words ?? '' }));
+    const { revision, text } = stored;
+    const kept = await store.classroom.keepRevision({ deck: stored.id, revision, text, savedAt: now().at });
+    if (!kept.ok) return setTrouble(kept.error);
+    await begin({
+      ...deck,
+      title: named(title),
+      unit: named(unit),
+      revision: 1,
+      variantOf: { deck: id, revision },
+    });
   };
   const open = async (event: ChangeEvent<HTMLInputElement>) => {
     const input = event.target;
@@ -112,7 +128,7 @@ function DraftList() {
                 <p className="aside">
                   {say(
                     phrase('workshop.saved-at', {
-                      when: new Date(draft.savedAt).toLocaleString('en', {
+                      when: new Date(draft.savedAt).toLocaleString(LOCALES[language], {
                         dateStyle: 'medium',
                         timeStyle: 'short',
                       }),
@@ -147,6 +163,14 @@ function DraftList() {
                   onClick={() => void begin(draftIn(stored))}
                 >
                   {say(phrase('workshop.change-it'))}
+                </button>
+                <button
+                  type="button"
+                  className="button plain"
+                  aria-label={say(phrase('variant.make', { title: titleOf(stored) }))}
+                  onClick={() => void vary(stored)}
+                >
+                  {say(phrase('variant.make-it'))}
                 </button>
                 <button
                   type="button"

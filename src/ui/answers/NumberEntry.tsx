@@ -40,7 +40,7 @@ export function NumberEntry({ space, draft, onChange, say, right }: AnswerProps<
           aria-describedby={unreadable ? `${id}-note` : undefined}
           onChange={(event) => onChange({ form: 'number', text: event.target.value })}
         />
-        {space.unit && <span className="unit">{space.unit}</span>}
+        {space.unit && <span className="unit">{say(phrase('text', { text: space.unit }))}</span>}
       </div>
       {unreadable && (
         <p id={`${id}-note`} className="note">

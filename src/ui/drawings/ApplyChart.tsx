@@ -76,7 +76,8 @@ function RatioCell({ row, isCovered, say }: { row: ChartRow; isCovered: boolean;
       </>
     );
   }
-  return <>{makeDecimal(row.ratio, row.decimals ?? 3).replace('-', '−')}</>;
+  const ratio = makeDecimal(row.ratio, row.decimals ?? 3).replace('-', '−');
+  return <>{say(phrase('text', { text: ratio }))}</>;
 }
 
 /** Says which mark means what, only for marks that are there. */

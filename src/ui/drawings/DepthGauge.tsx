@@ -76,7 +76,7 @@ export function DepthGauge({ drawing, say }: { drawing: DepthGaugeDrawing; say: 
       <Scales of={layout.zero} isLens={false} />
       <Scales of={layout.lens} isLens={true} />
       <text x={layout.legend.x} y={layout.legend.y} textAnchor="end" className="dr-soft">
-        {layout.legend.text}
+        {say(phrase('text', { text: layout.legend.text }))}
       </text>
     </Stage>
   );

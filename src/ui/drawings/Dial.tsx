@@ -28,7 +28,7 @@ function Marks({ face }: { face: DialFace }) {
   );
 }
 
-function Face({ layout }: { layout: DialLayout }) {
+function Face({ layout, say }: { layout: DialLayout; say: Say }) {
   const { middle, counter, legend } = layout;
   const tip = around(middle, layout.hand, layout.tip);
   const tail = around(middle, layout.hand + 180, 13);
@@ -42,7 +42,7 @@ function Face({ layout }: { layout: DialLayout }) {
       <circle cx={middle.x} cy={middle.y} r={layout.radius} className="dr-plain" />
       <Marks face={layout} />
       <text x={legend.x} y={legend.y} textAnchor="middle" className="dr-soft">
-        {legend.text}
+        {say(phrase('text', { text: legend.text }))}
       </text>
       <circle cx={counter.middle.x} cy={counter.middle.y} r={counter.radius} className="dr-plain" />
       <g className="dr-small">
@@ -85,7 +85,7 @@ export function Dial({ drawing, say }: { drawing: DialDrawing; say: Say }) {
               scroll={say(phrase('drawing.scroll', { drawing: title }))}
               words={[...(index === 0 ? [told!] : []), stands[index]!]}
             >
-              <Face layout={layout} />
+              <Face say={say} layout={layout} />
             </Stage>
           </div>
         );

@@ -68,7 +68,7 @@ export function LimitsWindow({ drawing, say }: { drawing: WindowDrawing; say: Sa
         textAnchor={isNarrow ? 'end' : 'middle'}
         className="dr-strong"
       >
-        {drawing.low}
+        {say(phrase('text', { text: drawing.low }))}
       </text>
       <text
         x={isNarrow ? high + 3 : high}
@@ -76,7 +76,7 @@ export function LimitsWindow({ drawing, say }: { drawing: WindowDrawing; say: Sa
         textAnchor={isNarrow ? 'start' : 'middle'}
         className="dr-strong"
       >
-        {`${drawing.high} ${drawing.unit}`}
+        {say(phrase('text', { text: `${drawing.high} ${drawing.unit}` }))}
       </text>
     </Stage>
   );

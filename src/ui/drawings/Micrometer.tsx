@@ -71,7 +71,7 @@ export function Micrometer({ drawing, say }: { drawing: MicrometerDrawing; say: 
       ))}
       <Numbers of={layout.thimbleNumbers} />
       <text x={layout.legend.x} y={layout.legend.y} className="dr-soft">
-        {layout.legend.text}
+        {say(phrase('text', { text: layout.legend.text }))}
       </text>
     </Stage>
   );

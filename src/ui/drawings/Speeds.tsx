@@ -27,7 +27,9 @@ function Still({ x, y }: { x: number; y: number }) {
 
 function Node({ shape, say }: { shape: NodeShape; say: Say }) {
   const { node, at, tip, label, value } = shape;
-  const text = node.isCovered ? '?' : (node.text ?? say(phrase('drawing.speeds.open')));
+  const text = node.isCovered
+    ? '?'
+    : say(node.text === null ? phrase('drawing.speeds.open') : phrase('text', { text: node.text }));
   const isStill = node.speed !== null && !node.isCovered && node.speed.n === 0n;
   return (
     <g className={node.isLit ? 'dr-node dr-lit' : 'dr-node'}>

@@ -206,7 +206,7 @@ export function Stack({
       ))}
       <path d={`M${rule.x} ${rule.y - 4}v8M${rule.x} ${rule.y}h${rule.length}m0 -4v8`} className="dr-fine" />
       <text x={rule.x + rule.length + 6} y={rule.y} dominantBaseline="central" className="dr-soft">
-        {rule.text}
+        {say(phrase('text', { text: rule.text }))}
       </text>
     </Stage>
   );

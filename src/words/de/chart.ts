@@ -33,7 +33,7 @@ export const CHART = {
   'shift-changes.prompt': 'Schaltung von Gang {from} nach Gang {to}: was macht jedes Schaltelement?',
   'shift-changes.row': 'Bei dieser Schaltung: {off}, {on}.',
   'shift-changes.held':
-    '{count, plural, one {{elements} bleibt} other {{elements} bleiben}} während der Schaltung geschlossen.',
+    '{count, plural, one {Bleibt} other {Bleiben}} während der Schaltung geschlossen: {elements}.',
   'shift-changes.none-held': 'Nichts bleibt während der Schaltung geschlossen.',
   'shift-changes.idle': 'Vorher und nachher offen: {elements}.',
   'shift-changes.ratios':

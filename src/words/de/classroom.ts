@@ -62,6 +62,12 @@ export const CLASSROOM = {
   'assign.areas': 'einige Gebiete daraus',
   'assign.which-areas': 'Gebiete',
   'assign.facts': 'Damit {count, plural, one {wird ein Fakt} other {werden # Fakten}} gefragt.',
+  'assign.counting': 'Was mehr zählt, was weniger',
+  'assign.counting-note':
+    'Reichen die Tage nicht für alles, werden Bereiche, die doppelt zählen, zuerst geübt, und Bereiche, die halb zählen, zuerst weggelassen.',
+  'counts.double': 'doppelt',
+  'counts.usual': 'wie üblich',
+  'counts.half': 'halb',
   'assign.date': 'Tag des Unterrichts',
   'assign.time': 'Uhrzeit',
   'assign.zone': 'Zeitzone',
@@ -103,6 +109,8 @@ export const CLASSROOM = {
   'take.past':
     'Der Unterricht war am {date}. Du kannst noch üben; Wiederholungen kommen dann in wachsenden Abständen.',
   'take.asks': 'Gefragt wird {scope}: {count, plural, one {ein Fakt} other {# Fakten}}.',
+  'take.double': 'Zählt doppelt: {areas}',
+  'take.half': 'Zählt halb: {areas}',
   'take.missing':
     '{count, plural, one {Ein Fakt daraus ist} other {# Fakten daraus sind}} nicht in diesem Stand des Datensatzes und wird nicht gefragt.',
   'take.who-title': 'Wer was sieht',

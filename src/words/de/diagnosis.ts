@@ -29,7 +29,7 @@ export const DIAGNOSIS = {
   'reading.works': 'treibt, wie es soll',
   'reading.stays-put': 'bleibt stehen',
   'reading.no-drive': 'kein Kraftschluss',
-  'reading.output-held': 'der Abtrieb ist festgehalten',
+  'reading.output-held': 'hält den Abtrieb fest',
   'reading.tied-up': 'verspannt sich',
   'reading.other-ratio': 'treibt mit der Übersetzung keines Gangs',
   'reading.slips': 'rutscht bei Volllast',
@@ -56,6 +56,6 @@ export const DIAGNOSIS = {
   'link.gear': 'der Gang',
 
   'case.complaint': 'Im Werkstattauftrag steht: {symptoms}.',
-  'case.symptom-range': 'Gang {row}{lever, select, some { in {position}} other {}}: {reading}',
+  'case.symptom-range': 'Gang {row}{lever, select, some {, Wählhebel in {position}} other {}}: {reading}',
   'case.symptom-neutral': 'in {row} bleibt es nicht stehen: {reading}',
 } as const;

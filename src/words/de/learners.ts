@@ -87,7 +87,6 @@ export const LEARNERS = {
   'shop.fault.taken':
     'Diesen Namen gibt es hier schon. Setze einen Buchstaben dazu, um die zwei zu unterscheiden.',
   'shop.here-now': 'gerade hier',
-  'shop.change': 'Ändern: {name}',
   'shop.rename': 'Name',
   'shop.rename-save': 'Namen speichern',
   'shop.renamed': 'Der Name ist jetzt {name}.',

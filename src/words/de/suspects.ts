@@ -5,7 +5,7 @@ export const SUSPECTS = {
   'suspects.unit': 'Getriebe {name}',
   'suspects.left': 'Es bleiben: {faults}.',
   'suspects.stands': 'Bleibt: {fault}.',
-  'suspects.struck': 'Ausgeschlossen: {fault}. {test}: dann „{would}“, zu sehen war aber „{seen}“.',
+  'suspects.struck': 'Ausgeschlossen: {fault}. {test}: „{would}“ wäre zu sehen, zu sehen war aber „{seen}“.',
 
   'family.faults-that-fit': 'Fehler, die zu den Gängen passen',
   'faults-that-fit.prompt':

@@ -13,7 +13,7 @@ const LIST = {
   'workshop.discard': 'Entwurf wegwerfen: {name}',
   'workshop.decks-here': 'Aus einem Datensatz auf diesem Gerät',
   'workshop.decks-here-hint':
-    'Ändern macht den nächsten Stand eines Datensatzes; was Lernende dazu haben, bleibt dabei. Eine Kopie ist ein anderer Datensatz mit eigener Geschichte.',
+    'Ändern macht den nächsten Stand eines Datensatzes; was Lernende dazu haben, bleibt dabei. Eine Variante ist ein anderer Datensatz mit denselben Werten: Was hier berichtigt wird, lässt sich dort herüberholen. Eine Kopie teilt nichts.',
   'workshop.change-it': 'Ändern',
   'workshop.copy-it': 'Kopieren',
   'workshop.change': 'Ändern: {title}',
