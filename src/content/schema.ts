@@ -180,6 +180,13 @@ export const deckFile = z
     unit: words('Model name of the unit.'),
     revision: z.int().min(1).max(1_000_000).describe('Counts up by one with every change handed out.'),
     language: language('Language of the deck\'s own words, as a BCP 47 tag: "en", "fr-CA".').optional(),
+    variantOf: z
+      .strictObject({
+        deck: z.string().max(60).regex(DECK_ID).describe('Id of that deck.'),
+        revision: z.int().min(1).max(1_000_000).describe('Its revision when it was last compared.'),
+      })
+      .describe('The deck that this variant was taken from. Every value stands here in full all the same.')
+      .optional(),
     sources: z.array(source).max(200).describe('Where the values come from.').optional(),
     train: z
       .strictObject({

@@ -47,7 +47,17 @@ const ORDERED = new Set(['ranges', 'positions', 'shaftLine', 'items']);
 const ABOUT = new Set(['source', 'measuredBy', 'verified', 'unsure', 'unsureCells', 'note', 'reviewed']);
 
 /** Fields and lists that name things, or warn, and hold no value that is asked. */
-const NAMES = new Set(['name', 'title', 'unit', 'language', 'sources', 'shafts', 'aliases', 'cautions']);
+const NAMES = new Set([
+  'name',
+  'title',
+  'unit',
+  'language',
+  'variantOf',
+  'sources',
+  'shafts',
+  'aliases',
+  'cautions',
+]);
 
 /** Fields that say somebody stands in for a value, or that nobody does yet. */
 export const VOUCHING = ['verified', 'unsure', 'unsureCells', 'reviewed'] as const;

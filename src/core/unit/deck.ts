@@ -110,6 +110,8 @@ export interface Deck {
   readonly revision: number;
   /** BCP 47 tag of the deck's own words. */
   readonly language?: string | undefined;
+  /** The deck, and its revision, whose facts this variant shares where it says nothing else. */
+  readonly variantOf?: { readonly deck: string; readonly revision: number } | undefined;
   readonly sources?: readonly DeckSource[] | undefined;
   readonly train: DeckTrain;
   readonly chart: {

@@ -7,7 +7,7 @@ import type { DeckDraft } from './draft.ts';
 
 /** The parts of a deck in the order of docs/deck-format.md. */
 export const PARTS = [
-  'detentDeck', 'id', 'title', 'unit', 'revision', 'language', 'sources', 'train', 'chart', 'solenoids',
+  'detentDeck', 'id', 'title', 'unit', 'revision', 'language', 'variantOf', 'sources', 'train', 'chart', 'solenoids',
   'valveBody', 'lever', 'interlocks', 'sensors', 'shaftLine', 'seats', 'stacks', 'fits', 'sequences', 'electrical',
   'fluids', 'torques', 'weights', 'codes', 'aliases', 'cautions',
 ] as const satisfies readonly (keyof DeckDraft)[]; // biome-ignore format: names read across

@@ -28,6 +28,7 @@ import { ServiceSection } from './ServiceSection.tsx';
 import { SolenoidSection } from './SolenoidSection.tsx';
 import { StackSection } from './StackSection.tsx';
 import { SECTION_IDS, type SectionId } from './sections.ts';
+import { TogetherSection } from './TogetherSection.tsx';
 import { TrainSection } from './TrainSection.tsx';
 import { UnitSection } from './UnitSection.tsx';
 import { useDraft, useSettled } from './use-draft.ts';
@@ -121,6 +122,7 @@ function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
     service: () => <ServiceSection desk={desk} />,
     codes: () => <CodeSection desk={desk} />,
     revisions: () => <RevisionSection desk={desk} />,
+    together: () => <TogetherSection desk={desk} />,
     publish: () => <PublishSection desk={desk} onChange={onChange} />,
   };
   return (

@@ -9,14 +9,24 @@ import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
 import type { SectionProps } from './desk.ts';
-import { knownRevisions } from './publish.ts';
-
-const read = (text: string) => {
-  const { $schema: _, ...deck } = JSON.parse(text) as Deck & { $schema?: unknown };
-  return deck;
-};
+import { deckIn, knownRevisions } from './publish.ts';
+import { Variant } from './Variant.tsx';
 
 export function RevisionSection({ desk }: SectionProps) {
+  return (
+    <>
+      {desk.draft.variantOf && (
+        <>
+          <h3>{desk.say(phrase('variant.heading'))}</h3>
+          <Variant desk={desk} />
+        </>
+      )}
+      <Revisions desk={desk} />
+    </>
+  );
+}
+
+function Revisions({ desk }: SectionProps) {
   const services = useServices();
   const { settled, say } = desk;
   const now = finishDraft(settled) as unknown as Deck;
@@ -27,7 +37,7 @@ export function RevisionSection({ desk }: SectionProps) {
   const revisions = known.value.toSorted((a, b) => b.revision - a.revision);
   const shown = revisions.find(({ revision }) => revision === against) ?? revisions[0];
   if (!shown) return <p>{say(phrase('workshop.no-revision'))}</p>;
-  const differences = differencesBetween(read(shown.text), now);
+  const differences = differencesBetween(deckIn(shown.text), now);
   return (
     <>
       <fieldset className="answer">
@@ -59,7 +69,7 @@ export function RevisionSection({ desk }: SectionProps) {
         aria-disabled={differences.length === 0}
         onClick={() =>
           differences.length > 0 &&
-          desk.replace({ ...read(shown.text), revision: settled.revision } as DeckDraft)
+          desk.replace({ ...deckIn(shown.text), revision: settled.revision } as DeckDraft)
         }
       >
         {say(phrase('workshop.back-to', { revision: shown.revision }))}

@@ -26,9 +26,14 @@ export function revisionFor(
   const own = Number.isInteger(typed) && typed > 0 ? typed : 1;
   if (!last) return { revision: own, changed: true };
   // Both are decks but for what the checks may say of them: as plain data they can be compared.
-  const { $schema: _, ...before } = JSON.parse(last.text) as Deck & { $schema?: unknown };
-  const changed = differencesBetween(before, finishDraft(draft) as unknown as Deck).length > 0;
+  const changed = differencesBetween(deckIn(last.text), finishDraft(draft) as unknown as Deck).length > 0;
   return { revision: changed ? Math.max(own, last.revision + 1) : last.revision, changed };
+}
+
+/** The deck of a stored file, without what is for editors. */
+export function deckIn(text: string): Deck {
+  const { $schema: _, ...deck } = JSON.parse(text) as Deck & { $schema?: unknown };
+  return deck;
 }
 
 /** Revisions of a deck that are on this device: those that were kept, and the one that is practised. */

@@ -1,7 +1,7 @@
 /** The sections of the workshop, in the order in which a deck is best written, and which part of a deck is in which. */
 export const SECTION_IDS = [
   'unit', 'chart', 'train', 'solenoids', 'lever', 'controls', 'wires', 'seats', 'stacks', 'fits', 'service',
-  'sequences', 'codes', 'names', 'cautions', 'revisions', 'publish',
+  'sequences', 'codes', 'names', 'cautions', 'revisions', 'together', 'publish',
 ] as const; // biome-ignore format: names read across
 export type SectionId = (typeof SECTION_IDS)[number];
 
@@ -25,6 +25,7 @@ const PART_OF: Readonly<Record<string, SectionId>> = {
   codes: 'codes',
   aliases: 'names',
   cautions: 'cautions',
+  variantOf: 'revisions',
 };
 
 /** The section that a place of the deck is written in, by its JSON Pointer. */

@@ -6,6 +6,7 @@ import { CLASSROOM } from './classroom.ts';
 import { CLI } from './cli.ts';
 import { CODES } from './codes.ts';
 import { DECK_MERGE } from './deck-merge.ts';
+import { DEVICE } from './device.ts';
 import { DIAGNOSIS } from './diagnosis.ts';
 import { DRAWINGS } from './drawings.ts';
 import { ELECTRICAL } from './electrical.ts';
@@ -37,6 +38,7 @@ import { STACKS } from './stacks.ts';
 import { STORAGE } from './storage.ts';
 import { SUSPECTS } from './suspects.ts';
 import { TABLES } from './tables.ts';
+import { TOGETHER } from './together.ts';
 import { TORQUE } from './torque.ts';
 import { WORKSHOP } from './workshop.ts';
 import { WORKSHOP_PARTS } from './workshop-parts.ts';
@@ -51,6 +53,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...GEARS,
   ...GAUGE_DRAWINGS,
   ...DECK_MERGE,
+  ...DEVICE,
   ...DIAGNOSIS,
   ...DRAWINGS,
   ...EXCHANGE,
@@ -80,6 +83,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...STORAGE,
   ...TABLES,
   ...SUSPECTS,
+  ...TOGETHER,
   ...TORQUE,
   ...WORKSHOP,
   ...WORKSHOP_PARTS,

@@ -13,7 +13,7 @@ const LIST = {
   'workshop.discard': 'Throw the draft of {name} away',
   'workshop.decks-here': 'From a deck on this device',
   'workshop.decks-here-hint':
-    'Changing a deck makes its next revision; learners’ records stay with it. A copy is another deck, with a history of its own.',
+    'Changing a deck makes its next revision; learners’ records stay with it. A variant is another deck that shares its facts: what is corrected here can be brought over there. A copy shares nothing.',
   'workshop.change-it': 'Change',
   'workshop.copy-it': 'Copy',
   'workshop.change': 'Change {title}',

@@ -13,7 +13,7 @@ const LIST = {
   'workshop.discard': 'Tirar el borrador de {name}',
   'workshop.decks-here': 'Desde un cuaderno de este aparato',
   'workshop.decks-here-hint':
-    'Cambiar un cuaderno hace su próxima revisión; los registros de los aprendices siguen con él. Una copia es otro cuaderno, con historia propia.',
+    'Cambiar un cuaderno hace su próxima revisión; los registros de los aprendices siguen con él. Una variante es otro cuaderno que comparte sus datos: lo que se corrige aquí puede traerse allí. Una copia no comparte nada.',
   'workshop.change-it': 'Cambiar',
   'workshop.copy-it': 'Copiar',
   'workshop.change': 'Cambiar {title}',
