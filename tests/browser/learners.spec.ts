@@ -193,7 +193,7 @@ for (const colorScheme of ['light', 'dark'] as const)
     await audit();
     await page.goto('/#/');
     await share(page);
-    await page.getByText('Change Ben').click();
+    await page.locator('summary', { hasText: 'Ben' }).click();
     await page.getByRole('button', { name: 'Take Ben off this device' }).click();
     await page.getByText('End of term: wipe everything').click();
     await audit();

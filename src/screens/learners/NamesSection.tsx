@@ -47,8 +47,11 @@ function OneLearner({ learner, isHere, registry, say, tell }: OneProps) {
   return (
     <details className="name-fold">
       <summary>
-        {say(phrase('shop.change', { name }))}
-        {isHere && ` (${say(phrase('shop.here-now'))})`}
+        {name}
+        <span className="aside">
+          {isHere && ` ${say(phrase('shop.here-now'))}`}
+          {learner.hasPin && ` ${say(phrase('names.with-pin'))}`}
+        </span>
       </summary>
       <div className="unit-part">
         <form className="name-form" onSubmit={(event) => void rename(event)}>
@@ -126,18 +129,20 @@ export function NamesSection({ listing, registry, here, say }: Props) {
     tell(added, taken ? phrase('shop.fault.taken') : phrase('shop.added', { name }));
   };
   return (
-    <section className="unit-part">
+    <section className="unit-part learner-part">
       <h3>{say(phrase('shop.names'))}</h3>
-      {listing.learners.map((learner) => (
-        <OneLearner
-          key={learner.id}
-          learner={learner}
-          isHere={learner.id === here}
-          registry={registry}
-          say={say}
-          tell={tell}
-        />
-      ))}
+      <div className="name-folds">
+        {listing.learners.map((learner) => (
+          <OneLearner
+            key={learner.id}
+            learner={learner}
+            isHere={learner.id === here}
+            registry={registry}
+            say={say}
+            tell={tell}
+          />
+        ))}
+      </div>
       {listing.unreadable > 0 && <p>{say(phrase('names.unreadable', { count: listing.unreadable }))}</p>}
       <form className="name-form" onSubmit={(event) => void add(event)}>
         <label className="field">

@@ -24,24 +24,28 @@ export function OwnPlace({ learner, registry, say }: Props) {
   return (
     <section className="frame">
       <h2>{say(phrase('own.title', { name: learner.name }))}</h2>
-      <h3>{say(phrase('own.pin'))}</h3>
-      <p>{say(phrase('own.pin-does'))}</p>
-      <p>{say(phrase(learner.hasPin ? 'own.pin-some' : 'own.pin-none'))}</p>
-      <SetPin
-        say={say}
-        has={learner.hasPin}
-        words={PIN_WORDS}
-        tryPin={(pin) => registry.tryPin(learner.id, pin, now().at)}
-        setPin={(pin) => registry.setPin(learner.id, pin)}
-      />
-      <h3>{say(phrase('own.data'))}</h3>
-      <p>{say(phrase('own.data-note'))}</p>
-      <SaveAnswers
-        label={phrase('own.data-save')}
-        name={learner.name}
-        storeOf={async () => ({ ok: true, value: store })}
-        say={say}
-      />
+      <section className="unit-part learner-part">
+        <h3>{say(phrase('own.pin'))}</h3>
+        <p>{say(phrase('own.pin-does'))}</p>
+        <p>{say(phrase(learner.hasPin ? 'own.pin-some' : 'own.pin-none'))}</p>
+        <SetPin
+          say={say}
+          has={learner.hasPin}
+          words={PIN_WORDS}
+          tryPin={(pin) => registry.tryPin(learner.id, pin, now().at)}
+          setPin={(pin) => registry.setPin(learner.id, pin)}
+        />
+      </section>
+      <section className="unit-part learner-part">
+        <h3>{say(phrase('own.data'))}</h3>
+        <p>{say(phrase('own.data-note'))}</p>
+        <SaveAnswers
+          label={phrase('own.data-save')}
+          name={learner.name}
+          storeOf={async () => ({ ok: true, value: store })}
+          say={say}
+        />
+      </section>
     </section>
   );
 }

@@ -33,7 +33,7 @@ function IdleChoice({ listing, registry, say }: Omit<Props, 'here'>) {
     setTrouble(set.ok ? null : set.error);
   };
   return (
-    <section className="unit-part">
+    <section className="unit-part learner-part">
       <h3>{say(phrase('shop.idle'))}</h3>
       <fieldset className="answer">
         <legend>{say(phrase('shop.idle-field'))}</legend>
@@ -76,7 +76,7 @@ export function ShopPart({ listing, registry, here, say }: Props) {
       <h2>{say(phrase('shop.title'))}</h2>
       <NamesSection listing={listing} registry={registry} here={here} say={say} />
       <IdleChoice listing={listing} registry={registry} say={say} />
-      <section className="unit-part">
+      <section className="unit-part learner-part">
         <h3>{say(phrase('shop.pin'))}</h3>
         <p>{say(phrase('shop.pin-note'))}</p>
         <SetPin

@@ -31,7 +31,7 @@ export function WipeSection({ listing, registry, say }: Props) {
     setSaid(wiped.ok && !wiped.value ? phrase('shop.held-up') : null);
   };
   return (
-    <details className="name-fold">
+    <details className="name-fold learner-part">
       <summary>{say(phrase('shop.wipe'))}</summary>
       <form className="unit-part" onSubmit={(event) => void wipe(event)}>
         <p>{say(phrase('shop.wipe-note'))}</p>

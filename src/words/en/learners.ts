@@ -84,7 +84,6 @@ export const LEARNERS = {
   'shop.fault.long': 'That name is too long: 40 letters at most.',
   'shop.fault.taken': 'Somebody of that name is here already. Add a letter to tell the two apart.',
   'shop.here-now': 'here now',
-  'shop.change': 'Change {name}',
   'shop.rename': 'Name',
   'shop.rename-save': 'Save the name',
   'shop.renamed': 'The name is {name} now.',

@@ -86,7 +86,6 @@ export const LEARNERS = {
   'shop.fault.long': 'Ese nombre es demasiado largo: 40 letras como mucho.',
   'shop.fault.taken': 'Ya hay alguien con ese nombre. Agrega una letra para distinguirlos.',
   'shop.here-now': 'aquí ahora',
-  'shop.change': 'Cambiar a {name}',
   'shop.rename': 'Nombre',
   'shop.rename-save': 'Guardar el nombre',
   'shop.renamed': 'El nombre ahora es {name}.',

@@ -168,10 +168,11 @@ describe('apart', () => {
     const tabs = [tab(), tab()];
     const { first, second } = await foundTwo(tabs[0]!);
     const ids = [first, second, (await must(tabs[0]!.add('Cem', 3)))!];
-    const expected = ids.map(() => ({
+    const names = ['Anna', 'Ben', 'Cem'];
+    const expected = ids.map((_, who) => ({
       answers: [] as string[],
       minutes: 10,
-      name: undefined as string | undefined,
+      name: names[who]!,
     }));
     let count = 0;
     await fc.assert(
