@@ -3,7 +3,7 @@
  * with its seal. Every message states its format; a newer one is refused, nothing of it taken. Unknown keys are
  * refused too: a message is read whole or not at all.
  */
-import type { Assignment } from '../core/assign/assignment.ts';
+import { type Assignment, COUNTING, type Counting } from '../core/assign/assignment.ts';
 import type { Report, Seal, SealedReport } from '../core/assign/report.ts';
 import { fail, pass, type Result } from '../core/result.ts';
 import { AREAS } from '../core/self-check/areas.ts';
@@ -51,11 +51,14 @@ const scope = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('facts'), facts: list(fact, 5000, 1) }),
 ]);
 
+const COUNTINGS = Object.keys(COUNTING) as Counting[];
+
 const assignment = z.strictObject({
   id,
   issue: z.int().min(1).max(100_000),
   deck: z.strictObject({ id, revision }),
   scope,
+  counting: z.partialRecord(z.enum(AREAS), z.enum(COUNTINGS)).exactOptional(),
   group: short,
   classAt: z.strictObject({ date, time, zone }),
   minutes: z.int().min(1).max(120),

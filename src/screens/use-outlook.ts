@@ -3,7 +3,7 @@
  * then a simple rule serves (src/core/memory/agenda.ts). What the next plan can start from is kept in the store.
  */
 import { useEffect, useMemo, useState } from 'react';
-import { areaOf } from '../core/assign/assignment.ts';
+import { type Assignment, areaOf, weightsOf } from '../core/assign/assignment.ts';
 import { secondsOnDay } from '../core/ledger/days.ts';
 import type { Ledger } from '../core/ledger/ledger.ts';
 import { dayOfDate } from '../core/memory/day.ts';
@@ -60,6 +60,8 @@ interface OutlookOf {
   readonly unit: Unit;
   /** Those that are practised. */
   readonly facts: readonly Fact[];
+  /** Says what counts more and what less. */
+  readonly assignment: Assignment | undefined;
   readonly ledger: Ledger;
   readonly practice: Practice;
   readonly day: number;
@@ -98,13 +100,16 @@ export const planSeed = (unit: Unit, { latest, answers }: Ledger): number =>
   seedOf(unit.deck.id, latest?.drill ?? 'first', answers);
 
 /** With `scaled` the personal scale is estimated even when it was today already, or no class is ahead. */
-export function useOutlook({ unit, facts, ledger, practice, day }: OutlookOf, scaled = false): Outlook {
+export function useOutlook(asked: OutlookOf, scaled = false): Outlook {
+  const { unit, facts, assignment, ledger, practice, day } = asked;
+  const weights = useMemo(() => weightsOf(assignment ?? {}, facts), [assignment, facts]);
   const { store, planFor } = useServices();
   const { classDate, minutes, daysAWeek } = practice;
   const classDay = classDate === null ? null : dayOfDate(classDate);
   const ahead = classDay !== null && classDay >= day;
   const { id: deck, revision } = unit.deck;
-  const madeFor = [revision, facts.length, day, classDay, minutes, daysAWeek].join(' ');
+  const counts = JSON.stringify(assignment?.counting ?? {});
+  const madeFor = [revision, facts.length, counts, day, classDay, minutes, daysAWeek].join(' ');
   const key = [deck, madeFor, ledger.answers, ledger.latest?.id].join(' ');
   const [told, setTold] = useState<{ readonly key: string; readonly outlook: Outlook }>();
 
@@ -147,6 +152,7 @@ export function useOutlook({ unit, facts, ledger, practice, day }: OutlookOf, sc
           families: FAMILIES,
           memory,
           secondsPerForm: paceOfTimes(ledger.times),
+          weights,
         }),
         topicOf: facts.map((fact) => areaOf(fact) ?? ''),
         observations,
@@ -198,10 +204,11 @@ export function useOutlook({ unit, facts, ledger, practice, day }: OutlookOf, sc
       families: FAMILIES,
       memory: ledger.memory,
       secondsPerForm: paceOfTimes(ledger.times),
+      weights,
     });
-    const asked = keepAlive({ w: WEIGHTS, today: day, seconds: minutes * 60, facts: planFacts });
-    return asked.map(({ fact }) => fact);
-  }, [ahead, classDay, day, ledger, facts, minutes]);
+    const wanted = keepAlive({ w: WEIGHTS, today: day, seconds: minutes * 60, facts: planFacts });
+    return wanted.map(({ fact }) => fact);
+  }, [ahead, classDay, day, ledger, facts, minutes, weights]);
 
   const outlook = told?.key === key ? told.outlook : NOTHING_YET;
   return ahead ? outlook : { ...outlook, order };

@@ -34,6 +34,7 @@ const key = (await makeDeviceKey())!;
 const full: Assignment = anAssignment({
   issue: 3,
   scope: { kind: 'areas', areas: ['hydraulics', 'measuring'] },
+  counting: { hydraulics: 'double', measuring: 'half' },
   note: 'Bring gloves. 変速機 ✓',
   corrections: [aCorrection()],
 });
@@ -82,6 +83,25 @@ describe('assignments', () => {
     const read = await readMessage(writeAssignment({ ...full, ...changes } as Assignment, null));
     expect(read).toMatchObject({ ok: false, error: { code: 'wrong-shape' } });
     if (!read.ok) expect(read.error.detail).toMatch(/^assignment/);
+  });
+});
+
+describe('what counts more or less', () => {
+  const withCounting = (counting: unknown) => {
+    const { counting: _, ...others } = full;
+    const assignment = counting === undefined ? others : { ...others, counting };
+    return JSON.stringify({ detentMessage: 1, kind: 'assignment', assignment, deck: null });
+  };
+
+  test('E2 an assignment from before there was such a field is read as it was', async () => {
+    const read = must(await readMessage(withCounting(undefined)));
+    expect(read.kind === 'assignment' && 'counting' in read.assignment).toBe(false);
+    expect(read).toMatchObject({ kind: 'assignment', assignment: { issue: 3 } });
+  });
+
+  test('E2 other words, numbers and areas are refused', async () => {
+    for (const counting of [{ hydraulics: 'triple' }, { hydraulics: 1000 }, { cooking: 'half' }, [], null])
+      expect((await readMessage(withCounting(counting))).ok).toBe(false);
   });
 });
 

@@ -82,6 +82,27 @@ describe('assigning', () => {
     expect((await must(place.store.classroom.revisionsOf(deck.id)))[0]?.revision).toBe(deck.revision);
   });
 
+  test('areas can count double or half; what is no longer asked is left out', async () => {
+    const place = await bench(deck);
+    const user = at(place, '#/assign');
+    await user.type(await screen.findByLabelText('Name of the group'), 'bench 3');
+    fireEvent.change(screen.getByLabelText('Day of class'), { target: { value: '2026-03-10' } });
+    await user.click(screen.getByText('What counts more, what less'));
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Hydraulics' }), 'double');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Diagnosis' }), 'half');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Power flow and shifts' }), 'half');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Power flow and shifts' }), 'as usual');
+    await user.click(screen.getByRole('radio', { name: 'some areas of it' }));
+    for (const area of ['Hydraulics', 'Power flow and shifts'])
+      await user.click(screen.getByRole('checkbox', { name: area }));
+    await user.click(screen.getByRole('button', { name: 'Make the assignment' }));
+    await screen.findByRole('heading', { name: 'Assignment of bench 3' });
+    const [stored] = await must(place.store.classroom.assignments());
+    const read = await must(readMessage(stored!.text));
+    expect(read).toMatchObject({ kind: 'assignment', assignment: { counting: { hydraulics: 'double' } } });
+    expect(stored!.text).not.toContain('half');
+  });
+
   test('handed out again with a mended deck it carries the correction, and counts its issue up', async () => {
     const place = await bench(deck);
     const wrong: Deck = JSON.parse(JSON.stringify(deck));
@@ -162,6 +183,15 @@ describe('assigning', () => {
 });
 
 describe('taking', () => {
+  test('what counts double and what half is told to whoever takes it', async () => {
+    const place = await elsewhere();
+    const counted = { ...onTuesday, counting: { hydraulics: 'double', measuring: 'half' } } as const;
+    at(place, `#/take/${await packText(writeAssignment(counted, JSON.stringify(deck)))}`);
+    const offer = within(await screen.findByRole('region', { name: /An assignment for second year/ }));
+    expect(offer.getByText('Counts double: Hydraulics')).toBeVisible();
+    expect(offer.getByText(/^Counts half: /)).toBeVisible();
+  });
+
   test('a link shows what it asks and who sees what; only a tap takes it, and sets class date and minutes', async () => {
     const place = await elsewhere();
     const user = at(place, `#/take/${await packText(writeAssignment(onTuesday, JSON.stringify(deck)))}`);

@@ -14,6 +14,10 @@ export type Scope =
   | { readonly kind: 'areas'; readonly areas: readonly Area[] }
   | { readonly kind: 'facts'; readonly facts: readonly FactId[] };
 
+/** How much the facts of an area count in the plan, beside the usual 1. */
+export const COUNTING = { double: 2, half: 0.5 } as const;
+export type Counting = keyof typeof COUNTING;
+
 export interface Threshold {
   /** Readiness from which somebody counts as likely ready, 0 to 1. */
   readonly share: number;
@@ -27,6 +31,8 @@ export interface Assignment {
   readonly issue: number;
   readonly deck: { readonly id: string; readonly revision: number };
   readonly scope: Scope;
+  /** Areas whose facts count more or less than the usual; left out where all count alike. */
+  readonly counting?: Readonly<Partial<Record<Area, Counting>>>;
   readonly group: string;
   readonly classAt: ClassTime;
   readonly minutes: number;
@@ -79,4 +85,18 @@ export function assignedFacts({ scope }: Pick<Assignment, 'scope'>, facts: reado
       };
     }
   }
+}
+
+/** What each fact counts in a plan, where that is not 1. */
+export function weightsOf(
+  { counting = {} }: Pick<Assignment, 'counting'>,
+  facts: readonly Fact[],
+): ReadonlyMap<FactId, number> {
+  return new Map(
+    facts.flatMap((fact) => {
+      const area = areaOf(fact);
+      const counts = area && counting[area];
+      return counts ? [[fact.id, COUNTING[counts]] as const] : [];
+    }),
+  );
 }

@@ -6,6 +6,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import { AREAS } from '../../core/self-check/areas.ts';
 import type { Say } from '../../words/words.ts';
 import { scopePhrase } from '../handing/assignments.ts';
+import { CountingFields } from './CountingFields.tsx';
 import { type AssignFault, type AssignFields, readFields, scopeOf } from './fields.ts';
 
 interface Props {
@@ -116,6 +117,12 @@ export function AssignForm({ start, facts, issue, before, revision, say, onMake 
       <p className="aside" role="status">
         {say(phrase('assign.facts', { count: asked }))}
       </p>
+      <CountingFields
+        areas={AREAS.filter((area) => able.has(area) && (kind !== 'areas' || areas.includes(area)))}
+        counting={fields.counting}
+        say={say}
+        onChange={(counting) => change({ counting })}
+      />
       <div className="fields">
         {field('date', 'date')}
         {field('time', 'time')}

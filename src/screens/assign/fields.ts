@@ -1,5 +1,5 @@
 /** The form of an assignment as typed, and the assignment it makes. */
-import { type Assignment, type Scope, USUAL_THRESHOLD } from '../../core/assign/assignment.ts';
+import { type Assignment, type Counting, type Scope, USUAL_THRESHOLD } from '../../core/assign/assignment.ts';
 import { isZone, minutesOfTime } from '../../core/assign/due.ts';
 import { dayOfDate } from '../../core/memory/day.ts';
 import { fail, pass, type Result } from '../../core/result.ts';
@@ -11,6 +11,8 @@ export interface AssignFields {
   readonly areas: readonly Area[];
   /** Facts of an assignment that names them; the form keeps them as they are. */
   readonly facts: readonly string[];
+  /** Areas that do not count as usual. */
+  readonly counting: Readonly<Partial<Record<Area, Counting>>>;
   readonly date: string;
   readonly time: string;
   readonly zone: string;
@@ -31,6 +33,7 @@ export const emptyFields = (zone: string): AssignFields => ({
   kind: 'deck',
   areas: [],
   facts: [],
+  counting: {},
   date: '',
   time: '08:00',
   zone,
@@ -44,13 +47,14 @@ export const emptyFields = (zone: string): AssignFields => ({
 });
 
 export const fieldsOf = (
-  { group, scope, classAt, minutes, threshold, note }: Assignment,
+  { group, scope, counting = {}, classAt, minutes, threshold, note }: Assignment,
   roster: readonly string[],
 ): AssignFields => ({
   group,
   kind: scope.kind,
   areas: scope.kind === 'areas' ? scope.areas : [],
   facts: scope.kind === 'facts' ? scope.facts : [],
+  counting,
   ...classAt,
   minutes: String(minutes),
   share: String(Math.round(threshold.share * 100)),
@@ -66,6 +70,14 @@ export function scopeOf({ kind, areas, facts }: Pick<AssignFields, 'kind' | 'are
   return kind === 'facts' ? { kind, facts } : { kind: 'deck' };
 }
 
+/** Only areas that are asked can count otherwise. */
+function countingOf({ kind, areas, counting }: AssignFields): Partial<Record<Area, Counting>> {
+  const asked = Object.entries(counting).filter(
+    ([area]) => kind !== 'areas' || areas.some((one) => one === area),
+  );
+  return Object.fromEntries(asked);
+}
+
 export const rosterOf = ({ roster }: AssignFields): string[] =>
   roster
     .split('\n')
@@ -78,12 +90,13 @@ export type AssignFault = 'group' | 'areas' | 'date' | 'time' | 'zone' | 'minute
 export function readFields(
   fields: AssignFields,
 ): Result<
-  Pick<Assignment, 'group' | 'scope' | 'classAt' | 'minutes' | 'threshold' | 'note'>,
+  Pick<Assignment, 'group' | 'scope' | 'counting' | 'classAt' | 'minutes' | 'threshold' | 'note'>,
   readonly AssignFault[]
 > {
   const { date, time, zone } = fields;
   const [group, note] = [fields.group.trim(), fields.note.trim()];
   const [minutes, share] = [Number(fields.minutes), Number(fields.share)];
+  const counting = countingOf(fields);
   const faults: readonly (readonly [AssignFault, boolean])[] = [
     ['group', group === '' || group.length > 200],
     ['areas', fields.kind === 'areas' && fields.areas.length === 0],
@@ -99,6 +112,7 @@ export function readFields(
   return pass({
     group,
     scope: scopeOf(fields),
+    ...(Object.keys(counting).length > 0 && { counting }),
     classAt: { date, time, zone },
     minutes,
     threshold: { share: share / 100, cautioned: fields.cautioned },

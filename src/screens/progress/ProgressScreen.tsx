@@ -55,7 +55,7 @@ export function ProgressScreen({ unit, say, ledger, assignment, practice }: Prop
   const { now } = useServices();
   const { day } = now();
   const facts = usePractisedFacts(unit, assignment);
-  const outlook = useOutlook({ unit, facts, ledger, practice, day }, true);
+  const outlook = useOutlook({ unit, facts, assignment, ledger, practice, day }, true);
   const { forecast, scale } = outlook;
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
   const ahead = classDay !== null && classDay >= day;

@@ -51,7 +51,7 @@ export function TodayScreen(props: Props) {
   const { day } = now();
   const facts = usePractisedFacts(unit, assignment);
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
-  const outlook = useOutlook({ unit, facts, ledger, practice, day });
+  const outlook = useOutlook({ unit, facts, assignment, ledger, practice, day });
   const { order } = outlook;
   const items = useMemo(() => {
     if (order === undefined) return null;

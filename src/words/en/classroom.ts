@@ -61,6 +61,12 @@ export const CLASSROOM = {
   'assign.areas': 'some areas of it',
   'assign.which-areas': 'Areas',
   'assign.facts': 'That asks {count, plural, one {one fact} other {# facts}}.',
+  'assign.counting': 'What counts more, what less',
+  'assign.counting-note':
+    'Where the days are too few for everything, areas that count double are practised first, and areas that count half are left out first.',
+  'counts.double': 'double',
+  'counts.usual': 'as usual',
+  'counts.half': 'half',
   'assign.date': 'Day of class',
   'assign.time': 'Time',
   'assign.zone': 'Time zone',
@@ -101,6 +107,8 @@ export const CLASSROOM = {
     '{days, plural, =0 {Class is today.} one {One day to class.} other {# days to class.}} {minutes} minutes a day.',
   'take.past': 'Class was on {date}. You can still practise; reviews then come at growing gaps.',
   'take.asks': 'It asks {scope}: {count, plural, one {one fact} other {# facts}}.',
+  'take.double': 'Counts double: {areas}',
+  'take.half': 'Counts half: {areas}',
   'take.missing':
     '{count, plural, one {One fact it names is} other {# facts it names are}} not in this revision of the deck, and not asked.',
   'take.who-title': 'Who sees what',

@@ -62,6 +62,12 @@ export const CLASSROOM = {
   'assign.areas': 'algunas áreas',
   'assign.which-areas': 'Áreas',
   'assign.facts': 'Eso pregunta {count, plural, one {un dato} other {# datos}}.',
+  'assign.counting': 'Qué cuenta más y qué menos',
+  'assign.counting-note':
+    'Si los días no alcanzan para todo, primero se practican las áreas que cuentan doble, y las que cuentan la mitad son las primeras en quedar fuera.',
+  'counts.double': 'doble',
+  'counts.usual': 'como siempre',
+  'counts.half': 'la mitad',
   'assign.date': 'Día de la clase',
   'assign.time': 'Hora',
   'assign.zone': 'Zona horaria',
@@ -104,6 +110,8 @@ export const CLASSROOM = {
   'take.past':
     'La clase fue el {date}. Puedes seguir practicando; los repasos vienen entonces cada vez más espaciados.',
   'take.asks': 'Pregunta {scope}: {count, plural, one {un dato} other {# datos}}.',
+  'take.double': 'Cuenta doble: {areas}',
+  'take.half': 'Cuenta la mitad: {areas}',
   'take.missing':
     '{count, plural, one {Un dato que nombra no está} other {# datos que nombra no están}} en esta revisión del cuaderno, y no se {count, plural, one {pregunta} other {preguntan}}.',
   'take.who-title': 'Quién ve qué',

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { assignedFacts, laterIssue } from '../../../src/core/assign/assignment.ts';
+import { areaOf, assignedFacts, laterIssue, weightsOf } from '../../../src/core/assign/assignment.ts';
 import {
   correctionBetween,
   joinCorrections,
@@ -36,6 +36,17 @@ describe('what is assigned', () => {
     const { facts: found, missing } = assignedFacts({ scope: named }, facts);
     expect(found.map(({ id }) => id)).toEqual(['range:1/elements', 'range:2/elements']);
     expect(missing).toEqual(['range:99/elements']);
+  });
+
+  test('H11 facts of an area count double or half where the assignment says so, all others as usual', () => {
+    const weights = weightsOf({ counting: { hydraulics: 'double', safety: 'half' } }, facts);
+    for (const fact of facts) {
+      const area = areaOf(fact);
+      const expected = area === 'hydraulics' ? 2 : area === 'safety' ? 0.5 : undefined;
+      expect(weights.get(fact.id)).toBe(expected);
+    }
+    expect(new Set(weights.values())).toEqual(new Set([2, 0.5]));
+    expect(weightsOf({}, facts).size).toBe(0);
   });
 
   test('H4 the higher issue counts, whichever comes first; equal ones by when they were made', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { areaOf, weightsOf } from '../../../src/core/assign/assignment.ts';
 import { foldAttempts } from '../../../src/core/memory/fold.ts';
 import { secondsFor } from '../../../src/core/memory/pace.ts';
 import { WEIGHTS } from '../../../src/core/memory/recall.ts';
@@ -38,6 +39,28 @@ describe('P10: what a fact costs and counts', () => {
       expect(fact.rightDays).toEqual(facts[i]!.cautioned ? { wanted: 2, had: 0 } : undefined);
     }
     expect(planned.some(({ rightDays }) => rightDays)).toBe(true);
+  });
+
+  test('where the days are too few, an area that counts double goes before one that counts half', () => {
+    const counting = { hydraulics: 'double', 'power-flow': 'half' } as const;
+    const planOf = (weights: ReadonlyMap<string, number>) =>
+      planToday({
+        w: WEIGHTS,
+        today: TODAY,
+        classDay: TODAY + 5,
+        practice: everyDay(TODAY, TODAY + 5, 300),
+        facts: planFactsOf({ facts, families: FAMILIES, memory: new Map(), weights }),
+        seed: 1,
+      });
+    const shareOut = (area: string, leftOut: readonly string[]) => {
+      const own = facts.filter((fact) => areaOf(fact) === area);
+      return own.filter((fact) => leftOut.includes(fact.id)).length / own.length;
+    };
+    const { leftOut } = planOf(weightsOf({ counting }, facts));
+    const usual = planOf(new Map()).leftOut;
+    expect(shareOut('hydraulics', leftOut)).toBeLessThan(shareOut('hydraulics', usual));
+    expect(shareOut('power-flow', leftOut)).toBeGreaterThan(shareOut('power-flow', usual));
+    expect(shareOut('power-flow', leftOut)).toBeGreaterThan(shareOut('hydraulics', leftOut));
   });
 
   test('safety facts are the cautioned ones, or those named', () => {
