@@ -17,8 +17,16 @@ export type Messages = Readonly<Record<string, string>>;
 /** Kinds whose id is printed on charts and drawings, so that it stands beside the name: "low brake B1". */
 const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'interlock', 'seat'];
 
-/** What the deck calls a thing: its name, with the id where drawings show that; else the id. */
-export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
+const isIn = (tag: string | undefined, language: Language) => tag?.toLowerCase().split('-')[0] === language;
+
+/** What a deck of another language says a thing is called in this one, first of all. */
+function aliasIn(deck: Deck, ref: string, language: Language): string | undefined {
+  if (isIn(deck.language, language)) return undefined;
+  return deck.aliases?.find((alias) => alias.of === ref && isIn(alias.language, language))?.names[0];
+}
+
+/** What the deck calls a thing in a language: its name, with the id where drawings show that; else the id. */
+export function nameOf(deck: Deck, kind: ThingKind, id: string, language: Language): string {
   const among: Record<ThingKind, readonly Named[] | undefined> = {
     element: deck.train.elements,
     range: [...deck.chart.ranges, ...(deck.chart.neutral ?? [])],
@@ -39,7 +47,8 @@ export function nameOf(deck: Deck, kind: ThingKind, id: string): string {
     fluid: deck.fluids,
     torque: deck.torques,
   };
-  const name = among[kind]?.find((record) => record.id === id)?.name;
+  const name =
+    aliasIn(deck, `${kind}:${id}`, language) ?? among[kind]?.find((record) => record.id === id)?.name;
   if (name === undefined) return id;
   return LABELLED.includes(kind) && !name.includes(id) ? `${name} ${id}` : name;
 }
@@ -80,7 +89,7 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
       const kind = values.kind as ThingKind;
       const id = String(values.id);
       if (kind === 'shaft' && id === 'case') return speak({ key: 'shaft.case' });
-      return deck ? nameOf(deck, kind, id) : id;
+      return deck ? nameOf(deck, kind, id, language) : id;
     }
     if (phrase.key === 'text') return written(String(values.text));
     const message = messages[phrase.key];
