@@ -30,12 +30,20 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/** Families that stand in no folder, by what their names tell; the rest of them is about the chart. */
+const SUBJECTS: readonly (readonly [subject: string, names: RegExp])[] = [
+  ['control', /solenoid|polarity|valve|interlock|guard|unplugged|actual|fails|stuck|fault|scan|behaviour/],
+  ['gears', /gear|number|torque|ratio|speed|set|push|tie|neutral/],
+];
+
 /** The words of a language come in two lots, the families by subject; all else is cut where it is loaded. */
 function chunkOf(file: string): string | null {
   const [, language, subject] = /\/src\/words\/(..)\/([a-z-]+)\.ts$/.exec(file) ?? [];
   if (language && subject) return `words-${language}-${DRILL_WORDS.has(subject) ? 'drill' : 'rest'}`;
-  const [, area] = /\/src\/core\/questions\/families\/([a-z]+)\//.exec(file) ?? [];
-  return area ? `families-${area}` : null;
+  const [, folder, family] = /\/questions\/families\/(?:([a-z]+)\/)?([a-z-]+)\.ts$/.exec(file) ?? [];
+  if (!family || family === 'index') return null;
+  const about = folder ?? SUBJECTS.find(([, names]) => names.test(family))?.[0] ?? 'chart';
+  return `families-${about}`;
 }
 
 export default defineConfig({

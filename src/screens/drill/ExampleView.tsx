@@ -6,8 +6,8 @@ import type { Support } from '../../core/memory/support.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { WorkedExample } from '../../core/questions/worked-example.ts';
 import type { Unit } from '../../core/unit/unit.ts';
-import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import type { Say } from '../../words/words.ts';
+import { DrawingLater } from './DrawingLater.tsx';
 
 export interface ShownExample {
   readonly support: Exclude<Support, 'alone'>;
@@ -44,7 +44,7 @@ export function ExampleView({ support, worked, unit, say, told }: Props) {
       <p>
         <strong>{say(question.prompt)}</strong>
       </p>
-      {drawing && !DRAWN_ONCE.has(drawing.kind) && <DrawingView drawing={drawing} unit={unit} say={say} />}
+      {drawing && !DRAWN_ONCE.has(drawing.kind) && <DrawingLater drawing={drawing} unit={unit} say={say} />}
       <ol className="steps">
         {sentences(steps)}
         {isFull && sentences(last)}

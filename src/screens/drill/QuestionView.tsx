@@ -8,8 +8,8 @@ import type { Question } from '../../core/questions/question.ts';
 import { makeReference } from '../../core/questions/reference.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import { AnswerForm } from '../../ui/answers/AnswerForm.tsx';
-import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import type { Say } from '../../words/words.ts';
+import { DrawingLater } from './DrawingLater.tsx';
 import { ExampleView, type ShownExample } from './ExampleView.tsx';
 import { FlagForm } from './FlagForm.tsx';
 
@@ -92,7 +92,7 @@ export function QuestionView({
           {say(question.prompt)}
         </h1>
         {again && <p className="aside">{say(phrase('drill.again'))}</p>}
-        {drawing && <DrawingView drawing={drawing} unit={unit} say={say} tapped={tapped} />}
+        {drawing && <DrawingLater drawing={drawing} unit={unit} say={say} tapped={tapped} />}
       </div>
       <div className="drill-answer">
         {verdict && <VerdictView question={question} verdict={verdict} say={say} />}

@@ -4,6 +4,7 @@ import { ask } from '../../core/questions/ask.ts';
 import type { Family, Question } from '../../core/questions/question.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Services } from '../services.ts';
+import { loadDrawings } from './DrawingLater.tsx';
 
 export interface Asked {
   readonly family: Family;
@@ -20,6 +21,7 @@ export async function askedIn(
   if (!item) return { drill, asked: null };
   const family = await familyOf(item.family);
   const question = family && ask(unit, family, item.seed, item.fact);
+  if (question?.drawing) await loadDrawings();
   if (question) return { drill, asked: { family, question } };
   return askedIn({ familyOf }, unit, { ...drill, items: drill.items.toSpliced(drill.index, 1) });
 }
