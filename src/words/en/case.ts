@@ -31,7 +31,7 @@ export const CASE = {
   'case.suspects-first':
     '{count, plural, one {One fault fits} other {# faults fit}} the work order before any test.',
   'case.struck-out': 'struck out',
-  'case.struck-nobody': 'It struck nobody out.',
+  'case.struck-nobody': 'It struck none of them out.',
   'case.better-test': 'More would have been told for the effort by: {test}.',
   'case.best-way': 'The best way to this cause',
   'case.another': 'Another case',

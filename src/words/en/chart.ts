@@ -4,7 +4,7 @@ export const CHART = {
   'chart.row': 'Range {range}: {elements}.',
   'chart.drives-at': 'With these on, range {range} drives at {ratio} : 1.',
   'chart.brake-holds': '{element} holds {first} still.',
-  'chart.clutch-joins': '{element} makes {first} and {second} turn as one.',
+  'chart.clutch-joins': '{element} makes two shafts turn as one: {first}; {second}.',
   'chart.one-way-joins':
     '{element} is a one-way: it stops {first} turning {blocked, select, forward {forward} other {backward}} past {second}.',
 
@@ -31,8 +31,7 @@ export const CHART = {
   'family.shift-changes': 'What changes in a shift',
   'shift-changes.prompt': 'Shift from range {from} to range {to}: what does each element do?',
   'shift-changes.row': 'In this shift {off} and {on}.',
-  'shift-changes.held':
-    '{count, plural, one {{elements} stays} other {{elements} stay}} on through the shift.',
+  'shift-changes.held': '{count, plural, one {Stays} other {Stay}} on through the shift: {elements}.',
   'shift-changes.none-held': 'Nothing stays on through the shift.',
   'shift-changes.idle': 'Off before and after: {elements}.',
   'shift-changes.ratios':

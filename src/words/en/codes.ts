@@ -39,7 +39,7 @@ export const CODES = {
     '{code}: its range drives as charted, or a speed is missing, so there is no wrong ratio to see.',
 
   'family.code-roots': 'Cause and consequence among codes',
-  'code-roots.prompt': 'Suppose {fault}. How does each of these codes stand to that fault?',
+  'code-roots.prompt': 'Suppose {fault}. What has each of these codes to do with that fault?',
   'code-role.root': 'points at the part',
   'code-role.follows': 'only follows',
   'code-role.cannot': 'cannot come of it',

@@ -29,7 +29,7 @@ export const DIAGNOSIS = {
   'reading.works': 'drives as it should',
   'reading.stays-put': 'stays put',
   'reading.no-drive': 'does not drive',
-  'reading.output-held': 'the output is held still',
+  'reading.output-held': 'holds the output still',
   'reading.tied-up': 'ties up',
   'reading.other-ratio': 'drives at the ratio of no range',
   'reading.slips': 'slips at full load',
@@ -56,6 +56,6 @@ export const DIAGNOSIS = {
   'link.gear': 'the gear',
 
   'case.complaint': 'The work order says: {symptoms}.',
-  'case.symptom-range': 'range {row}{lever, select, some { in {position}} other {}} {reading}',
+  'case.symptom-range': 'range {row}{lever, select, some {, lever in {position},} other {}} {reading}',
   'case.symptom-neutral': 'in {row} it does not stay put: it {reading}',
 } as const;

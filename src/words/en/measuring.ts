@@ -1,6 +1,6 @@
 /** Questions on measuring: reading instruments, plays and gaps, choosing the part, checking figures. */
 export const MEASURING = {
-  'measuring.part': '{part}, {thickness} {unit}',
+  'measuring.part': '{part} ({thickness} {unit})',
   'measuring.place-low': 'too little',
   'measuring.place-in': 'within the limits',
   'measuring.place-high': 'too much',

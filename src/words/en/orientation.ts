@@ -5,7 +5,7 @@ export const ORIENTATION = {
   'seat.face': '{seat}: {mark}',
   'seat.side': '{mark} against {touches}',
   'seat.plain-side': 'against {touches}',
-  'seat.line': '{seat}: to the front {front}, to the rear {rear}. Noted as seen from {from}.',
+  'seat.line': '{seat}: to the front: {front}; to the rear: {rear}. Noted as seen from {from}.',
   'seat.by-neighbour':
     'A face is told by its mark and by what it lies against. That holds from whichever end you look.',
 
@@ -32,7 +32,7 @@ export const ORIENTATION = {
   'seat-view.standing-rule': 'A face that looks to the end that is up looks up.',
   'seat-view.looking-rule': 'From an end you see the faces that look to that end.',
   'seat-view.reason': 'On the drawing: {faces}.',
-  'seat-view.faces': '{face} looks to {end}',
+  'seat-view.faces': '{face} (looks to {end})',
 
   'family.race-side': 'Side of the closed race',
   'race-side.prompt':

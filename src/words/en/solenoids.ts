@@ -7,7 +7,7 @@ export const SOLENOIDS = {
   'solenoid.feeds-column': 'Feeds',
   'solenoid.current-column': 'Current',
   'solenoid.sense':
-    '{unplugged, select, full {{solenoid} gives full pressure when unplugged, so current takes it away.} other {{solenoid} gives no pressure when unplugged, so current brings it.}}',
+    '{solenoid} gives {unplugged, select, full {full pressure when unplugged, so current takes it away} other {no pressure when unplugged, so current brings it}}.',
   'solenoid.line':
     '{solenoid}: {current, select, on {full current} other {no current}}, so {pressure, select, full {full pressure} other {no pressure}} to {elements}.',
 

@@ -11,7 +11,7 @@ export const STACKS = {
   'plate.backing': 'backing plate',
   'plate.washer': 'washer',
   'plate.snap-ring': 'snap ring',
-  'plate.thick': '{what}, {thickness} {unit}',
+  'plate.thick': '{what} {thickness} {unit}',
 
   'stack.floor': '{floor}, at the {end, select, front {front} other {rear}}',
   'stack.line': '{stack}, from the floor ({floor}) up: {plates}.',

@@ -5,7 +5,7 @@ export const SUSPECTS = {
   'suspects.unit': 'Unit {name}',
   'suspects.left': 'Left standing: {faults}.',
   'suspects.stands': 'Stands: {fault}.',
-  'suspects.struck': 'Struck out: {fault}. {test}: then “{would}”, but seen was “{seen}”.',
+  'suspects.struck': 'Struck out: {fault}. {test}: it would be “{would}”, but “{seen}” was seen.',
 
   'family.faults-that-fit': 'Faults that fit what the ranges do',
   'faults-that-fit.prompt':

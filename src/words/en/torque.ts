@@ -23,7 +23,7 @@ export const TORQUE = {
   'one-set.reason-double-pinion':
     'With pinions in pairs sun and ring turn the same way when the carrier is held, and the ring takes the place that the carrier has with single pinions.',
 
-  'torque.carried': '{element} in range {range}{count, plural, =0 {, alone} other {, with {others}}}',
+  'torque.carried': '{element} in range {range}{count, plural, =0 { (alone)} other { (with {others})}}',
   'torque.set':
     '{gearset} shares torque as its teeth, sun {sunPart}, ring {ringPart}, carrier {carrierPart}: {sun}, {ring} and {carrier} N·m.',
   'torque.shaft': '{shaft} is kept in balance by {element} with {torque} N·m.',

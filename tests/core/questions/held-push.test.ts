@@ -52,7 +52,7 @@ describe('held-push on published trains, by the torque that the case gives', () 
     // 1 of the crossed sets: 45·1 + 83·part = 128·0, so the part turns 45/83 backward
     const lines = questionOn('four-range-two-crossed-sets').explanation.more.map(makeSay(null));
     expect(lines[0]).toBe(
-      'LR in range 1, with UD: backward. With the output stalled and the brake off, carrier-front-ring-rear turns 0.54 that way for one turn of the input.',
+      'LR in range 1 (with UD): backward. With the output stalled and the brake off, carrier-front-ring-rear turns 0.54 that way for one turn of the input.',
     );
   });
 });

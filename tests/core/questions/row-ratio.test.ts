@@ -50,7 +50,7 @@ test('the explanation puts the numbers into each set in turn', () => {
   const say = makeSay(unit.deck);
   const { explanation } = ask(unit, rowRatio, 1, 'range:1/ratio')!;
   expect(explanation.more.map(say)).toEqual([
-    'A makes c1 and s2 turn as one.',
+    'A makes two shafts turn as one: c1; s2.',
     'D holds c still.',
     'Put the input at 1; what is held to the case is at 0.',
     'A simple set: sun teeth × sun speed + ring teeth × ring speed = both teeth together × carrier speed.',

@@ -34,13 +34,13 @@ describe('select-part on published readings', () => {
     // Subaru Forester 2007, multi-plate brake: standard 0.2 to 0.6, T = 2.45, plates as listed there
     [fitOf(mm, '0.2', '0.6', { ...bare, parts: listed(mm, '1.6', '2.0', '2.4', '2.8') }), 25, '2.45 mm, with none in', '2.0'],
     // Toyota underdrive clutch: 1.51 to 1.71, flanges as listed there; 1.95 supposed with 3.2 in
-    [fitOf(mm, '1.51', '1.71', { parts: listed(mm, '3.0', '3.2', '3.4', '3.6', '3.8') }), 4, '1.95 mm, with 3.2, 3.2 mm in', '3.6'],
+    [fitOf(mm, '1.51', '1.71', { parts: listed(mm, '3.0', '3.2', '3.4', '3.6', '3.8') }), 4, '1.95 mm, with 3.2 (3.2 mm) in', '3.6'],
     // Arithmetic: 1.20 in, 0.95 read, 0.20 to 0.45
-    [fitOf(mm, '0.20', '0.45', { parts: listed(mm, '1.20', '1.50', '1.80', '2.10') }), 15, '0.95 mm, with 1.20, 1.20 mm in', '1.80'],
+    [fitOf(mm, '0.20', '0.45', { parts: listed(mm, '1.20', '1.50', '1.80', '2.10') }), 15, '0.95 mm, with 1.20 (1.20 mm) in', '1.80'],
     // Chrysler 42LE: 0.055 in with the thinnest in; a plate from the band 0.071 to 0.074 leaves 0.020
-    [fitOf(inch, '0.005', '0.025', { parts: listed(inch, '0.038', '0.048', '0.060', '0.073') }), 15, '0.055 in, with 0.038, 0.038 in in', '0.073'],
+    [fitOf(inch, '0.005', '0.025', { parts: listed(inch, '0.038', '0.048', '0.060', '0.073') }), 15, '0.055 in, with 0.038 (0.038 in) in', '0.073'],
   ] as const)('case %#: step %i of the limits, %s: %s', (fit, steps, reads, part) => {
-    const present = /with ([\d.]+),/.exec(reads)?.[1] ?? fit.parts.find(({ id }) => id !== part)!.id;
+    const present = /with ([\d.]+) \(/.exec(reads)?.[1] ?? fit.parts.find(({ id }) => id !== part)!.id;
     const found = posed(fit, part, present, steps);
     expect(found?.reads).toBe(reads);
     expect(found?.part).toBe(part);
@@ -83,7 +83,7 @@ describe('select-part refuses what has no one answer', () => {
   test('with 6.3 in the list the tie is gone', () => {
     const fit = fitOf(mm, '1.00', '1.20', { parts: listed(mm, '5.8', '6.0', '6.2', '6.3', '6.4') });
     expect(posed(fit, '6.3', '6.0', 10)).toMatchObject({
-      reads: '1.40 mm, with 6.0, 6.0 mm in',
+      reads: '1.40 mm, with 6.0 (6.0 mm) in',
       part: '6.3',
     });
   });
@@ -120,7 +120,7 @@ describe('select-part: slip-ups are known by what they choose', () => {
   const chose = (part: string) => judge(drawn.posed, { form: 'pair', pairs: { one: part, two: part } });
 
   test('5.60 in, 1.50 read, aim 1.30', () => {
-    expect(drawn.reads).toBe('1.50 mm, with 5.60, 5.60 mm in');
+    expect(drawn.reads).toBe('1.50 mm, with 5.60 (5.60 mm) in');
     expect(chose('5.80').right).toBe(true);
     // 5.60 - 0.20
     expect(chose('5.40').slipUps).toEqual(['thicker-turned-round']);

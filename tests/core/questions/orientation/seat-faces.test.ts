@@ -74,7 +74,7 @@ describe('seat-faces, by hand from the line in line.ts', () => {
     const say = makeSay(unit.deck);
     const question = ask(unit, seatFaces, 0, 'seat:T2/face')!;
     expect(say(question.explanation.row)).toBe(
-      'T2: to the front needles in view against drum, to the rear closed race against hub. Noted as seen from the rear.',
+      'T2: to the front: needles in view against drum; to the rear: closed race against hub. Noted as seen from the rear.',
     );
   });
 
