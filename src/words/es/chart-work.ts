@@ -20,7 +20,7 @@ export const CHART_WORK = {
   'look-first.row': 'Todavía posibles: {ranges}.',
   'look-first.reason':
     '{element} actúa en {on} de ellas y no en {off}; veas lo que veas, quedan como mucho {worst}.',
-  'look-first.line': '{element}: actúa en {on}, no en {off}; en el peor caso quedan {worst}.',
+  'look-first.line': '{element}: actúa en {on}, no actúa en {off}; en el peor caso quedan {worst}.',
 
   'family.copied-rows': 'Celdas mal copiadas de una tabla',
   'copied-rows.prompt':

@@ -4,7 +4,7 @@ export const CHART = {
   'chart.row': 'Marcha {range}: {elements}.',
   'chart.drives-at': 'Con esto la marcha {range} transmite con {ratio} : 1.',
   'chart.brake-holds': '{element} sujeta {first} a la carcasa.',
-  'chart.clutch-joins': '{element} hace girar juntos {first} y {second}.',
+  'chart.clutch-joins': '{element} hace girar juntos dos ejes: {first}; {second}.',
   'chart.one-way-joins':
     '{element} es unidireccional: no deja que {first} gire hacia {blocked, select, forward {adelante} other {atrás}} respecto a {second}.',
 

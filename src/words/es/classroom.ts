@@ -75,7 +75,7 @@ export const CLASSROOM = {
   'assign.share': 'Listo desde, % de los datos',
   'assign.cautioned': 'Los datos con precaución deben estar todos correctos',
   'assign.note': 'Unas palabras para los aprendices (puede quedar vacío)',
-  'assign.roster': 'Nombres que esperas, uno por línea (se quedan en este aparato)',
+  'assign.roster': 'Nombres que esperas, uno por línea (se quedan en este dispositivo)',
   'assign.with-deck': 'Incluir también el cuaderno',
   'assign.with-deck-note':
     'Déjalo fuera donde todos tengan esta revisión: el enlace y los códigos quedan mucho más cortos.',
@@ -119,11 +119,11 @@ export const CLASSROOM = {
     'Recibir esto no envía nada. Tus respuestas se quedan en este teléfono hasta que tú entregues un informe. El informe le muestra a tu instructor el nombre que escribas, cada respuesta de esta tarea con su hora, y lo que señalaste. No muestra nada de otros cuadernos, autoevaluaciones ni casos. Los otros aprendices no ven nada de aquí. Quien consiga un archivo o enlace de informe puede leerlo, así que dáselo solo a tu instructor.',
   'take.it': 'Recibirla',
   'take.no-deck':
-    'El cuaderno “{deck}”, revisión {revision}, no está en este aparato y no vino incluido. Pide la tarea con el cuaderno adentro, o agrega antes el cuaderno y recíbela otra vez.',
+    'El cuaderno “{deck}”, revisión {revision}, no está en este dispositivo y no vino incluido. Pide la tarea con el cuaderno adentro, o agrega antes el cuaderno y recíbela otra vez.',
   'take.older-deck':
-    'El cuaderno de este aparato es la revisión {here}; la tarea es sobre la revisión {revision}. Pide la tarea con el cuaderno adentro.',
+    'El cuaderno de este dispositivo es la revisión {here}; la tarea es sobre la revisión {revision}. Pide la tarea con el cuaderno adentro.',
   'take.newer-deck':
-    'Este aparato tiene una revisión posterior del cuaderno ({here}) a la que vino incluida ({revision}). Se conserva la posterior.',
+    'Este dispositivo tiene una revisión posterior del cuaderno ({here}) a la que vino incluida ({revision}). Se conserva la posterior.',
   'take.other-deck': 'El cuaderno que vino incluido no es el que nombra la tarea. No se recibió nada.',
   'take.deck-refused':
     'El cuaderno que vino incluido no pasa las revisiones, así que no se recibió nada. {count, plural, one {Una cosa} other {# cosas}} por corregir:',
@@ -139,7 +139,7 @@ export const CLASSROOM = {
   'flag.trust': 'Confía en la unidad y en el libro del fabricante, no en esta página.',
   'flag.note': 'Qué está mal, en tus palabras',
   'flag.raise': 'Señalarlo',
-  'flag.raised': 'Guardado en este aparato. Va a tu instructor con tu próximo informe.',
+  'flag.raised': 'Guardado en este dispositivo. Va a tu instructor con tu próximo informe.',
   'flag.take-back': 'Retirarlo',
   'flag.reference': 'Esta pregunta: {reference}',
 
@@ -148,7 +148,7 @@ export const CLASSROOM = {
   'report.title': 'Entregar un informe',
   'report.link': 'Entregar un informe',
   'report.none':
-    'En este aparato no se recibió ninguna tarea sobre {unit}. Recibe una antes, o elige su cuaderno.',
+    'En este dispositivo no se recibió ninguna tarea sobre {unit}. Recibe una antes, o elige su cuaderno.',
   'report.for': 'Informe para',
   'report.name': 'Tu nombre, o como te conoce tu instructor',
   'report.name-missing': 'Escribe el nombre con que quieres aparecer, hasta 200 letras.',
@@ -160,7 +160,7 @@ export const CLASSROOM = {
   'report.who':
     'Le muestra a tu instructor este nombre, cada respuesta de esta tarea con su hora, y lo que señalaste. No dice nada de otros cuadernos, autoevaluaciones ni casos, ni dónde estabas. No va a ningún lado solo: lo entregas tú. Entregar dos veces no hace daño.',
   'report.key':
-    'La clave de este aparato: {digits}. Léesela a tu instructor si pregunta de quién es el aparato.',
+    'La clave de este dispositivo: {digits}. Léesela a tu instructor si pregunta de quién es el dispositivo.',
   'report.no-key': 'Este navegador no da claves aquí, así que el informe va sin sello.',
   'report.make': 'Hacer el informe',
   'report.ready': 'Informe de {name}',
@@ -176,10 +176,10 @@ export const CLASSROOM = {
   'group.link': 'Tablero e informes',
   'group.assignments': 'Tareas',
   'group.none':
-    'En este aparato no se hizo ninguna tarea. El tablero muestra informes sobre tareas hechas aquí.',
+    'En este dispositivo no se hizo ninguna tarea. El tablero muestra informes sobre tareas hechas aquí.',
   'group.which': 'Tarea',
   'group.no-deck':
-    'El cuaderno de esta tarea ya no está en este aparato. Agrégalo otra vez para ver el tablero.',
+    'El cuaderno de esta tarea ya no está en este dispositivo. Agrégalo otra vez para ver el tablero.',
   'group.days':
     '{when, select, past {La clase ya pasó.} today {La clase es hoy.} other {{days, plural, one {Falta un día para la clase.} other {Faltan # días para la clase.}}}}',
   'group.started': 'empezaron de {of}',
@@ -196,7 +196,7 @@ export const CLASSROOM = {
   'group.collected.broken':
     '{name}: el sello no concuerda, así que el informe se cambió después de hacerlo. No se recibió nada. Pídelo otra vez.',
   'group.collected.stranger':
-    '{name}: este informe responde a una tarea que no se hizo en este aparato. No se recibió nada.',
+    '{name}: este informe responde a una tarea que no se hizo en este dispositivo. No se recibió nada.',
   'group.part.people': 'Cómo va cada quien',
   'group.part.mixed-up': 'Qué se confunde',
   'group.part.nobody-holds': 'Lo que nadie tiene',
@@ -252,9 +252,9 @@ export const CLASSROOM = {
   'group.withheld': 'Menos de {least} personas: {areas}.',
   'group.no-flags': 'No se señaló nada.',
   'group.flag-older': 'Señalado en la revisión {revision}; el cuaderno aquí es otro. Mira si todavía vale.',
-  'group.devices': 'Aparatos detrás de los informes',
+  'group.devices': 'Dispositivos detrás de los informes',
   'group.keys':
-    '{count, plural, one {Sellado por un aparato: {keys}.} other {Sellado por # aparatos: {keys}.}}',
+    '{count, plural, one {Sellado por un dispositivo: {keys}.} other {Sellado por # dispositivos: {keys}.}}',
   'group.changed':
     '{count, plural, one {Una respuesta llegó con dos contenidos} other {# respuestas llegaron con dos contenidos}}. Cuenta la que se entregó primero.',
   'group.lost':
@@ -303,7 +303,7 @@ export const CLASSROOM = {
     'Nada que recuperar: esta persona no necesita recuperación, o ninguno de sus datos se puede preguntar.',
   'marks.title': 'Marcas de una hoja',
   'marks.note':
-    'Hoja {sheet} de {name}. Elige lo que se escribió; lo que se dejó en blanco queda abierto. Se une a las respuestas de {name} como un informe sellado por este aparato.',
+    'Hoja {sheet} de {name}. Elige lo que se escribió; lo que se dejó en blanco queda abierto. Se une a las respuestas de {name} como un informe sellado por este dispositivo.',
   'marks.open': 'dejada abierta',
   'marks.right': 'correcta: {answer}{more, select, yes { (u otro orden que valga)} other {}}',
   'marks.wrong': 'no correcta: {answer}',
@@ -312,7 +312,7 @@ export const CLASSROOM = {
     '{count, plural, =0 {Guardar (marca algo antes)} one {Guardar una marca} other {Guardar # marcas}}',
   'marks.done': 'Las marcas de esta hoja ya se capturaron.',
   'marks.none':
-    'Esta hoja no está en este aparato, o el cuaderno cambió desde que se imprimió, así que sus preguntas no se pueden hacer otra vez.',
+    'Esta hoja no está en este dispositivo, o el cuaderno cambió desde que se imprimió, así que sus preguntas no se pueden hacer otra vez.',
   'group.sheet-waits': 'Capturar las marcas de la hoja {sheet}, impresa el {on}',
   'group.sheet-marked': 'Hoja {sheet}: marcas capturadas el {on}',
   'group.absent': 'Hojas de recuperación en papel para ellos',

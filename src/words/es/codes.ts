@@ -18,24 +18,24 @@ export const CODES = {
   'code-watches.reason':
     'La norma solo dice “solenoide B”. Cuál es lo fija cada fabricante: tómalo del registro, nunca del orden de las letras.',
 
-  'family.codes-that-set': 'Códigos que pone una falla',
+  'family.codes-that-set': 'Códigos que registra una falla',
   'codes-that-set.prompt':
-    'Supón que {fault}. Todo lo demás está bien, y se manejan todas las marchas. ¿Se pone cada uno de estos códigos?',
-  'code-state.sets': 'se pone',
-  'code-state.could': 'podría ponerse',
-  'code-state.cannot': 'no puede ponerse',
+    'Supón que {fault}. Todo lo demás está bien, y se manejan todas las marchas. ¿Se registra cada uno de estos códigos?',
+  'code-state.sets': 'se registra',
+  'code-state.could': 'podría registrarse',
+  'code-state.cannot': 'no puede registrarse',
   'codes-that-set.row':
-    'Supón que {fault}: {count, plural, =0 {ninguno de estos se pone con seguridad} one {se pone {codes}} other {se ponen {codes}}}.',
+    'Supón que {fault}: {count, plural, =0 {ninguno de estos se registra con seguridad} one {se registra {codes}} other {se registran {codes}}}.',
   'codes-that-set.reason':
-    'Un código de circuito se pone donde su propio circuito está muerto. Un código de relación incorrecta necesita las dos velocidades y una marcha que transmita con otra relación.',
-  'codes-that-set.because-circuit-sets': '{code}: su circuito está muerto, así que se pone.',
+    'Un código de circuito se registra donde su propio circuito está muerto. Un código de relación incorrecta necesita las dos velocidades y una marcha que transmita con otra relación.',
+  'codes-that-set.because-circuit-sets': '{code}: su circuito está muerto, así que se registra.',
   'codes-that-set.because-circuit-could':
-    '{code}: el registro no aclara su circuito, así que podría ponerse.',
-  'codes-that-set.because-circuit-cannot': '{code}: su circuito está bien, así que no puede ponerse.',
+    '{code}: el registro no aclara su circuito, así que podría registrarse.',
+  'codes-that-set.because-circuit-cannot': '{code}: su circuito está bien, así que no puede registrarse.',
   'codes-that-set.because-ratio-sets':
     '{code}: su marcha transmite con otra relación, y se oyen las dos velocidades.',
   'codes-that-set.because-ratio-could':
-    '{code}: su marcha no transmite como debe, pero no sale otra relación estable. Podría ponerse.',
+    '{code}: su marcha no transmite como debe, pero no sale otra relación estable. Podría registrarse.',
   'codes-that-set.because-ratio-cannot':
     '{code}: su marcha transmite como dice la tabla, o falta una velocidad, así que no se ve una relación incorrecta.',
 

@@ -56,7 +56,6 @@ export const DIAGNOSIS = {
   'link.gear': 'la marcha',
 
   'case.complaint': 'La orden de trabajo dice: {symptoms}.',
-  'case.symptom-range':
-    'la marcha {row}{lever, select, some { con palanca en {position}} other {}} {reading}',
+  'case.symptom-range': 'la marcha {row}{lever, select, some {, palanca en {position},} other {}} {reading}',
   'case.symptom-neutral': 'en {row} no se queda quieto: {reading}',
 } as const;

@@ -20,7 +20,7 @@ export const ELECTRICAL = {
     'Los sensores de temperatura se hacen de los dos modos; el cuaderno dice cómo es este.',
   'heat-pairs.reason-copper': 'El cobre siempre mide más cuando está más caliente.',
 
-  'family.winding-at-heat': 'Una bobina tibia y fría',
+  'family.winding-at-heat': 'Una bobina caliente y fría',
   'winding-at-heat.prompt-warm':
     'La bobina de cobre de {solenoid} mide {ohms} Ω a 20 °C. El cobre cambia 0.393 % de ese valor por cada °C. ¿Cuánto mide a {celsius} °C, en ohms? Dos decimales; dentro de {tolerance} es correcto.',
   'winding-at-heat.prompt-back':

@@ -13,14 +13,15 @@ export const EXCHANGE = {
   'exchange.parts-missing': 'Falta leer: código {detail}.',
   'exchange.no-code-seen':
     'No se encontró ningún código en la imagen. Mantén firme, llena el cuadro con un solo código, evita reflejos.',
-  'proof.sound': 'El sello está entero: esto es tal como lo hizo el aparato, y nadie lo cambió en el camino.',
+  'proof.sound':
+    'El sello está entero: esto es tal como lo hizo el dispositivo, y nadie lo cambió en el camino.',
   'proof.broken': 'El sello no concuerda: el informe se cambió después de hacerlo. Pídelo otra vez.',
   'proof.none': 'El informe no tiene sello, así que no se puede saber si cambió en el camino.',
   'proof.not-checked': 'El sello no se puede comprobar en esta página. Abre Detent por https.',
   'proof.limits':
-    'Un sello muestra que un informe está tal como lo hizo un aparato, y si dos informes vienen del mismo aparato. No muestra quién tenía el aparato, ni que nadie ayudó.',
+    'Un sello muestra que un informe está tal como lo hizo un dispositivo, y si dos informes vienen del mismo dispositivo. No muestra quién tenía el dispositivo, ni que nadie ayudó.',
   'proof.other-device':
-    'Este informe viene de otro aparato que el anterior. Pregunta si hay un teléfono nuevo.',
+    'Este informe viene de otro dispositivo que el anterior. Pregunta si hay un teléfono nuevo.',
   'qti.caution': 'Precaución: {text}',
   'qti.place': '{number}: {label}',
   'qti.order': 'Ponlos en orden. Primero: {first}. Último: {last}.',

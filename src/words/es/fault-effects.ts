@@ -6,9 +6,9 @@ export const FAULT_EFFECTS = {
 
   'family.solenoid-stuck': 'Marchas con un solenoide atascado',
   'solenoid-stuck.prompt-off':
-    '{solenoid} alimenta a {elements}. Se atascó como si no tuviera corriente, se le pida lo que se le pida. ¿Qué hace cada marcha, con el motor tirando?',
+    '{solenoid} alimenta a {elements}. Se atascó como si no tuviera corriente, pida lo que pida el módulo. ¿Qué hace cada marcha, con el motor tirando?',
   'solenoid-stuck.prompt-on':
-    '{solenoid} alimenta a {elements}. Se atascó como si tuviera corriente máxima, se le pida lo que se le pida. ¿Qué hace cada marcha, con el motor tirando?',
+    '{solenoid} alimenta a {elements}. Se atascó como si tuviera corriente máxima, pida lo que pida el módulo. ¿Qué hace cada marcha, con el motor tirando?',
   'solenoid-stuck.row-full': 'Así atascado, {solenoid} siempre da presión total.',
   'solenoid-stuck.row-none': 'Así atascado, {solenoid} nunca da presión.',
   'solenoid-stuck.reason-full':

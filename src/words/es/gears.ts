@@ -59,7 +59,7 @@ export const GEARS = {
 
   'family.neutral-drive': 'Qué haría transmitir en neutral',
   'neutral-drive.prompt':
-    '{count, plural, =0 {En {row} no actúa nada} one {En {row} sigue actuando {elements}} other {En {row} siguen actuando {elements}}}. ¿Qué elementos, aplicados uno solo a la vez{count, plural, =0 {} other { además de eso}}, harían que transmita?',
+    '{count, plural, =0 {En {row} no actúa nada} one {En {row} sigue actuando {elements}} other {En {row} siguen actuando {elements}}}. ¿Qué elementos, cada uno por sí solo{count, plural, =0 {} other { además de eso}}, harían que transmita?',
   'neutral-drive.row':
     'En cuanto se aplica {count, plural, one {{elements}} other {cualquiera de {elements}}}, {row} transmite.',
   'neutral-drive.free':

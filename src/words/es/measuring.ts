@@ -1,11 +1,11 @@
 /** Questions on measuring: reading instruments, plays and gaps, choosing the part, checking figures. */
 export const MEASURING = {
-  'measuring.part': '{part}, {thickness} {unit}',
+  'measuring.part': '{part} ({thickness} {unit})',
   'measuring.place-low': 'muy poco',
   'measuring.place-in': 'dentro de los límites',
   'measuring.place-high': 'demasiado',
   'measuring.read-bare': '{play} {unit}, sin pieza puesta',
-  'measuring.read-part': '{play} {unit}, con {part} puesta',
+  'measuring.read-part': '{play} {unit}, puesta: {part}',
   'measuring.read-depths':
     'asiento {seat} {unit}{seatBar, select, yes { sobre la barra} other {}}, saliente {standOff} {unit}{standOffBar, select, yes { sobre la barra} other {}}',
   'measuring.bare-read': 'Sin pieza puesta el juego es {bare} {unit}, tal como se leyó.',
@@ -101,10 +101,10 @@ export const MEASURING = {
 
   'family.impossible-reading': 'Cifras que no pueden ser',
   'impossible-reading.prompt':
-    '{fit}: cinco notas del banco. Una pieza más gruesa quita juego en la misma medida; las lecturas valen con {tolerance} {unit}. ¿Cuáles de estas no pueden ser?',
+    '{fit}: cinco notas del banco. Una pieza más gruesa quita juego en la misma medida; las lecturas tienen una precisión de {tolerance} {unit}. ¿Cuáles de estas no pueden ser?',
   'impossible-reading.note': 'Límites {low} a {high}. Leído {reading}.',
   'impossible-reading.note-then':
-    'Límites {low} a {high}. Leído {reading}; luego {play} {unit}, con {part} puesta.',
+    'Límites {low} a {high}. Leído {reading}; luego {play} {unit}, puesta: {part}.',
   'impossible-reading.row':
     'Una nota no puede ser cuando sus propias cifras se contradicen, sean cuales sean los límites.',
   'impossible-reading.reason':

@@ -36,7 +36,7 @@ export const OIL = {
   'family.valve-cuts': 'Qué deja pasar la válvula manual',
   'valve-cuts.prompt': 'Palanca en {position}. ¿Quién decide si cada uno de estos tiene presión?',
   'valve-cuts.solenoid': 'su solenoide: el paso está abierto',
-  'valve-cuts.by-hand': 'la válvula manual: lo alimenta hagan lo que hagan los solenoides',
+  'valve-cuts.by-hand': 'la válvula manual: lo alimenta, hagan lo que hagan los solenoides',
   'valve-cuts.cut': 'nadie: su paso está cortado',
   'valve-cuts.row': 'Cortado en {position}: {count, plural, =0 {nada} other {{elements}}}.',
   'valve-cuts.reason':
@@ -47,9 +47,9 @@ export const OIL = {
 
   'family.interlock': 'Qué impide un enclavamiento',
   'interlock.prompt':
-    'Cada uno de estos grupos se pide aplicar junto. ¿Cuáles no deja aplicar como se pide el enclavamiento {interlock}?',
+    'Cada uno de estos grupos se pide aplicar junto. ¿Cuáles no deja aplicar el enclavamiento {interlock} tal como se pide?',
   'interlock.prompt-lever':
-    'Palanca en {position}, y cada uno de estos grupos se pide aplicar junto. ¿Cuáles no deja aplicar como se pide el enclavamiento {interlock}?',
+    'Palanca en {position}, y cada uno de estos grupos se pide aplicar junto. ¿Cuáles no deja aplicar el enclavamiento {interlock} tal como se pide?',
   'interlock.row':
     '{interlock} actúa mientras {count, plural, one {tiene presión {whenApplied}} other {tienen presión {whenApplied}}}, y se la quita a {blocks}.',
   'interlock.reason':

@@ -5,7 +5,7 @@ export const ORIENTATION = {
   'seat.face': '{seat}: {mark}',
   'seat.side': '{mark} contra {touches}',
   'seat.plain-side': 'contra {touches}',
-  'seat.line': '{seat}: hacia el frente {front}, hacia atrás {rear}. Anotado viendo desde {from}.',
+  'seat.line': '{seat}: hacia el frente: {front}; hacia atrás: {rear}. Anotado viendo desde {from}.',
   'seat.by-neighbour':
     'Una cara se conoce por su marca y por lo que toca. Eso vale desde cualquier extremo que mires.',
 
@@ -32,7 +32,7 @@ export const ORIENTATION = {
   'seat-view.standing-rule': 'Una cara que mira al extremo que está arriba mira hacia arriba.',
   'seat-view.looking-rule': 'Desde un extremo ves las caras que miran a ese extremo.',
   'seat-view.reason': 'En el dibujo: {faces}.',
-  'seat-view.faces': '{face} mira hacia {end}',
+  'seat-view.faces': '{face} (mira hacia {end})',
 
   'family.race-side': 'Lado de la pista cerrada',
   'race-side.prompt':

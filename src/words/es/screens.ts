@@ -41,7 +41,7 @@ export const SCREENS = {
   'today.mixed-up-times': '{times, plural, one {una vez} other {# veces}}',
   'today.more': 'Más práctica',
   'today.safety': 'Sobre estas preguntas',
-  'today.stored': 'Todo se queda en este aparato.',
+  'today.stored': 'Todo se queda en este dispositivo.',
 
   'standing.not-tried': 'sin probar',
   'standing.setting': 'asentando',
@@ -181,11 +181,11 @@ export const SCREENS = {
   'decks.refused':
     'Este cuaderno no se agregó; no cambió nada. {count, plural, one {Una cosa} other {# cosas}} por corregir:',
   'decks.warnings': 'Funciona. Vale la pena mirar:',
-  'decks.remove': 'Quitar {title} de este aparato',
+  'decks.remove': 'Quitar {title} de este dispositivo',
   'decks.in-use': 'en uso',
   'decks.use': 'Usar {title}',
   'decks.revision': 'revisión {revision}',
-  'decks.none': 'Todavía no hay cuadernos en este aparato.',
+  'decks.none': 'Todavía no hay cuadernos en este dispositivo.',
 
   'answer.none': 'ninguno',
   'answer.tick-all': 'Marca todo lo que corresponda.',

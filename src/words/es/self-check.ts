@@ -3,7 +3,7 @@ export const SELF_CHECK = {
   'self-check.title': 'Autoevaluación',
   'self-check.link': 'Autoevaluación',
   'self-check.about':
-    'Una prueba mezclada, sin ayuda. Las respuestas y las razones vienen al final. Se queda en este aparato y no va en ningún informe.',
+    'Una prueba mezclada, sin ayuda. Las respuestas y las razones vienen al final. Se queda en este dispositivo y no va en ningún informe.',
   'self-check.questions-field': 'Preguntas',
   'self-check.minutes-field': 'Minutos (vacío: sin límite)',
   'self-check.threshold-field': 'Tu meta, % correcto',
@@ -49,7 +49,7 @@ export const SELF_CHECK = {
   'self-check.worked':
     'Pregunta {place}, {verdict, select, open {dejada abierta} right {correcta} other {no correcta}}: {family}',
   'self-check.close': 'Guardar las cifras y cerrar',
-  'self-check.wipe': 'Borrar todo de este aparato',
+  'self-check.wipe': 'Borrar todo de este dispositivo',
   'self-check.wipe-past':
     '{count, plural, one {Borrar la prueba anterior} other {Borrar las # pruebas anteriores}}',
 

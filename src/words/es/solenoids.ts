@@ -7,7 +7,7 @@ export const SOLENOIDS = {
   'solenoid.feeds-column': 'Alimenta a',
   'solenoid.current-column': 'Corriente',
   'solenoid.sense':
-    '{unplugged, select, full {{solenoid} da presión total al desconectarse, así que la corriente la quita.} other {{solenoid} no da presión al desconectarse, así que la corriente la da.}}',
+    '{solenoid} {unplugged, select, full {da presión total al desconectarse, así que la corriente la quita} other {no da presión al desconectarse, así que la corriente la da}}.',
   'solenoid.line':
     '{solenoid}: {current, select, on {corriente máxima} other {sin corriente}}, así que {pressure, select, full {presión total} other {sin presión}} en {elements}.',
 

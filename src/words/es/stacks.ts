@@ -11,12 +11,12 @@ export const STACKS = {
   'plate.backing': 'plato de respaldo',
   'plate.washer': 'arandela',
   'plate.snap-ring': 'anillo de retención',
-  'plate.thick': '{what}, {thickness} {unit}',
+  'plate.thick': '{what} {thickness} {unit}',
 
   'stack.floor': '{floor}, {end, select, front {al frente} other {atrás}}',
   'stack.line': '{stack}, desde el fondo ({floor}) hacia arriba: {plates}.',
   'stack.run': '{times, number} veces {first} y encima {second}',
-  'stack.belongs': 'Esta pieza, {plate}, va en {stack}.',
+  'stack.belongs': 'Va en {stack}: {plate}.',
   'stack.length': '{value} {unit}',
   'stack.no-length': 'ninguno',
   'stack.count': '{count, number}',
@@ -76,7 +76,7 @@ export const STACKS = {
     '{stack}, fondo: {floor}. ¿Qué va justo debajo y encima de esta pieza: {plate}? Debajo es hacia el fondo.',
   'plate-neighbours.below': 'debajo, hacia el fondo',
   'plate-neighbours.above': 'encima, hacia la boca',
-  'plate-neighbours.row': '{plate}: debajo va {below}, encima va {above}.',
+  'plate-neighbours.row': 'Pieza: {plate}. Debajo va {below}; encima va {above}.',
 
   'family.plate-faces': 'Hacia dónde miran los discos',
   'plate-faces.prompt':

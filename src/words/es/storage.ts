@@ -1,13 +1,13 @@
 /** What went wrong with storage: what is safe first, then what to do. */
 export const STORAGE = {
   'storage.full':
-    'Todo lo guardado hasta ahora está a salvo, pero en este aparato ya no hay espacio. Libera espacio y vuelve a tocar Comprobar.',
+    'Todo lo guardado hasta ahora está a salvo, pero en este dispositivo ya no hay espacio. Libera espacio y vuelve a tocar Comprobar.',
   'storage.blocked':
     'Tus respuestas están a salvo. Detent sigue abierto en otra pestaña, que las tiene: cierra esa pestaña y vuelve a intentarlo.',
   'storage.newer':
     'Tus respuestas están a salvo y sin cambios. Un Detent más nuevo las tomó, quizá en otra pestaña: recarga esta página.',
   'storage.deleted':
-    'Lo que se guardaba aquí se quitó de este aparato desde otra pestaña, así que ya no se puede guardar nada con este nombre. Recarga esta página.',
+    'Lo que se guardaba aquí se quitó de este dispositivo desde otra pestaña, así que ya no se puede guardar nada con este nombre. Recarga esta página.',
   'storage.elsewhere':
     'Tus respuestas están a salvo. Esta práctica siguió en otra pestaña, así que esta no se guardó: sigue allá, o toca Seguir aquí.',
   'storage.unavailable':

@@ -9,8 +9,8 @@ export const TORQUE = {
     'Toma {gearset} solo: solar de {sunTeeth} dientes, corona de {ringTeeth}, piñones sencillos. ¿Cómo gira la salida respecto al miembro que impulsa?',
   'one-set.prompt-double-pinion':
     'Toma {gearset} solo: solar de {sunTeeth} dientes, corona de {ringTeeth}, piñones en pares. ¿Cómo gira la salida respecto al miembro que impulsa?',
-  'one-set.held': 'entra por: {driven}; sale por: {out}; no gira: {third}',
-  'one-set.joined': 'entra por: {driven} y {third}, unidos; sale por: {out}',
+  'one-set.held': 'entra por {driven}, sale por {out}, {third} sin girar',
+  'one-set.joined': 'entra por {driven} y {third} unidos, sale por {out}',
   'one-set.slower': 'igual sentido, más lento',
   'one-set.alike': 'igual sentido, igual de rápido',
   'one-set.faster': 'igual sentido, más rápido',
@@ -23,7 +23,8 @@ export const TORQUE = {
   'one-set.reason-double-pinion':
     'Con piñones en pares, solar y corona giran en el mismo sentido cuando el portaplanetas está quieto, y la corona toma el lugar que tiene el portaplanetas con piñones sencillos.',
 
-  'torque.carried': '{element} en la marcha {range}{count, plural, =0 {, sin otros} other {, con {others}}}',
+  'torque.carried':
+    '{element} en la marcha {range}{count, plural, =0 { (sin otros)} other { (con {others})}}',
   'torque.set':
     '{gearset} reparte el torque según sus dientes, solar {sunPart}, corona {ringPart}, portaplanetas {carrierPart}: {sun}, {ring} y {carrier} N·m.',
   'torque.shaft': 'A {shaft} lo equilibra {element} con {torque} N·m.',

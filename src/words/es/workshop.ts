@@ -3,7 +3,7 @@ const LIST = {
   'workshop.heading': 'Taller de cuadernos',
   'workshop.link': 'Escribir un cuaderno en el taller',
   'workshop.intro':
-    'Aquí se escribe un cuaderno: qué es la unidad, su tabla, sus engranajes, su aceite, y lo que las manos deben saber. Se guarda en este aparato con cada tecla.',
+    'Aquí se escribe un cuaderno: qué es la unidad, su tabla, sus engranajes, su aceite, y lo que las manos deben saber. Se guarda en este dispositivo con cada tecla.',
   'workshop.new': 'Cuaderno nuevo',
   'workshop.open': 'Abrir un archivo de cuaderno',
   'workshop.drafts': 'En preparación',
@@ -11,7 +11,7 @@ const LIST = {
   'workshop.saved-at': 'último cambio {when}',
   'workshop.go-on': 'Seguir con {name}',
   'workshop.discard': 'Tirar el borrador de {name}',
-  'workshop.decks-here': 'Desde un cuaderno de este aparato',
+  'workshop.decks-here': 'Desde un cuaderno de este dispositivo',
   'workshop.decks-here-hint':
     'Cambiar un cuaderno hace su próxima revisión; los registros de los aprendices siguen con él. Una variante es otro cuaderno que comparte sus datos: lo que se corrige aquí puede traerse allí. Una copia no comparte nada.',
   'workshop.change-it': 'Cambiar',
@@ -20,7 +20,7 @@ const LIST = {
   'workshop.copy': 'Copiar {title} para otra unidad',
   'workshop.copy-of': 'Copia de {title}',
   'workshop.no-deck': 'Este archivo no es un cuaderno de este Detent. No cambió nada.',
-  'workshop.gone': 'En este aparato no hay tal borrador.',
+  'workshop.gone': 'En este dispositivo no hay tal borrador.',
 } as const;
 
 const SHELL = {
@@ -42,7 +42,7 @@ const SHELL = {
   'workshop.section.publish': 'Repartir',
   'workshop.undo': 'Deshacer',
   'workshop.redo': 'Rehacer',
-  'workshop.kept': 'Guardado en este aparato.',
+  'workshop.kept': 'Guardado en este dispositivo.',
   'workshop.keeping': 'Guardando…',
   'workshop.contradiction': 'Esto no puede ser:',
   'workshop.more-contradictions':
