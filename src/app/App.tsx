@@ -34,6 +34,7 @@ const PrintScreen = later(async () => (await import('../screens/print/PrintScree
 const MakeUpScreen = later(async () => (await import('../screens/print/MakeUpScreen.tsx')).MakeUpScreen);
 const MarksScreen = later(async () => (await import('../screens/print/MarksScreen.tsx')).MarksScreen);
 const ReportScreen = later(async () => (await import('../screens/report/ReportScreen.tsx')).ReportScreen);
+const DeviceScreen = later(async () => (await import('../screens/device/DeviceScreen.tsx')).DeviceScreen);
 const TakeScreen = later(async () => (await import('../screens/take/TakeScreen.tsx')).TakeScreen);
 const WorkshopScreen = later(
   async () => (await import('../screens/workshop/WorkshopScreen.tsx')).WorkshopScreen,
@@ -221,6 +222,9 @@ function Screens({ first }: { first: FirstQuestion | undefined }) {
         </Route>
         <Route path="/learners">
           <LearnersScreen />
+        </Route>
+        <Route path="/device">
+          <DeviceScreen onChange={reload} />
         </Route>
         <Route path="/take/:word?">
           {({ word }) => <TakeScreen key={word ?? ''} word={word} onChange={reload} />}

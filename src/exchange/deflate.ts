@@ -1,5 +1,5 @@
 /**
- * Compression with what every browser has (raw DEFLATE, RFC 1951). Unpacking stops as soon as more comes out than
+ * Compression with what every browser has: raw DEFLATE (RFC 1951), and gzip (RFC 1952) for files. Unpacking stops as soon as more comes out than
  * is allowed: a few bytes can be made to unpack into gigabytes.
  */
 import { fail, pass, type Result } from '../core/result.ts';
@@ -28,25 +28,28 @@ function joined(chunks: readonly Uint8Array[], length: number): Uint8Array<Array
 const through = (bytes: Uint8Array<ArrayBuffer>, by: ReadableWritablePair<Uint8Array, BufferSource>) =>
   new Blob([bytes]).stream().pipeThrough(by);
 
-export async function deflate(bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> {
+async function pack(
+  bytes: Uint8Array<ArrayBuffer>,
+  form: CompressionFormat,
+): Promise<Uint8Array<ArrayBuffer>> {
   const chunks: Uint8Array[] = [];
   let length = 0;
-  for await (const chunk of chunksOf(through(bytes, new CompressionStream('deflate-raw')))) {
+  for await (const chunk of chunksOf(through(bytes, new CompressionStream(form)))) {
     chunks.push(chunk);
     length += chunk.length;
   }
   return joined(chunks, length);
 }
 
-/** At most `most` bytes; "too-large" beyond, "damaged" for what is no DEFLATE data or is cut off. */
-export async function inflate(
+async function unpack(
   bytes: Uint8Array<ArrayBuffer>,
   most: number,
+  form: CompressionFormat,
 ): Promise<Result<Uint8Array<ArrayBuffer>, ExchangeTrouble>> {
   const chunks: Uint8Array[] = [];
   let length = 0;
   try {
-    for await (const chunk of chunksOf(through(bytes, new DecompressionStream('deflate-raw')))) {
+    for await (const chunk of chunksOf(through(bytes, new DecompressionStream(form)))) {
       length += chunk.length;
       if (length > most) return fail(trouble('too-large'));
       chunks.push(chunk);
@@ -56,3 +59,15 @@ export async function inflate(
   }
   return pass(joined(chunks, length));
 }
+
+export const deflate = (bytes: Uint8Array<ArrayBuffer>) => pack(bytes, 'deflate-raw');
+
+/** At most `most` bytes; "too-large" beyond, "damaged" for what is no DEFLATE data or is cut off. */
+export const inflate = (bytes: Uint8Array<ArrayBuffer>, most: number) => unpack(bytes, most, 'deflate-raw');
+
+export const gzip = (bytes: Uint8Array<ArrayBuffer>) => pack(bytes, 'gzip');
+
+/** The same; gzip carries length and CRC-32 of what is in it, so any change on the way is "damaged". */
+export const gunzip = (bytes: Uint8Array<ArrayBuffer>, most: number) => unpack(bytes, most, 'gzip');
+
+export const isGzip = (bytes: Uint8Array): boolean => bytes[0] === 0x1f && bytes[1] === 0x8b;

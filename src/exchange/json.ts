@@ -25,10 +25,11 @@ function isTooDeep(text: string): boolean {
   return false;
 }
 
-export function readJson(text: string): Result<unknown, ExchangeTrouble> {
+/** `most`: characters at most. */
+export function readJson(text: string, most = MAX_TEXT): Result<unknown, ExchangeTrouble> {
   const bare = text.startsWith('\uFEFF') ? text.slice(1) : text;
   if (bare.trim() === '') return fail(trouble('empty'));
-  if (bare.length > MAX_TEXT) return fail(trouble('too-large'));
+  if (bare.length > most) return fail(trouble('too-large'));
   if (isTooDeep(bare)) return fail(trouble('wrong-shape'));
   let hostile = false;
   try {

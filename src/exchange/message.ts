@@ -8,6 +8,7 @@ import type { Report, Seal, SealedReport } from '../core/assign/report.ts';
 import { fail, pass, type Result } from '../core/result.ts';
 import { AREAS } from '../core/self-check/areas.ts';
 import type { Ref } from '../core/unit/unit.ts';
+import { type ReceivedBackup, readBackup } from './backup.ts';
 import { columns, packAttempts, unpackAttempts } from './columns.ts';
 import {
   date,
@@ -24,7 +25,7 @@ import {
   words,
   zone,
 } from './fields.ts';
-import { canonical, readJson } from './json.ts';
+import { canonical, MAX_TEXT, readJson } from './json.ts';
 import { checkSeal, type Proof, sealText } from './seal.ts';
 import { type ExchangeTrouble, trouble } from './trouble.ts';
 import { z } from './zod.ts';
@@ -111,6 +112,7 @@ const message = z.discriminatedUnion('kind', [
 ]);
 
 export type Received =
+  | ReceivedBackup
   | {
       readonly kind: 'assignment';
       readonly assignment: Assignment;
@@ -182,12 +184,13 @@ const own = (value: unknown, key: string): unknown =>
     ? (value as Record<string, unknown>)[key]
     : undefined;
 
-/** Reads a message, or a deck file, from its text. */
-export async function readMessage(text: string): Promise<Result<Received, ExchangeTrouble>> {
-  const json = readJson(text);
+/** Reads a message, a deck file or a backup from its text of at most so many characters. */
+export async function readMessage(text: string, most = MAX_TEXT): Promise<Result<Received, ExchangeTrouble>> {
+  const json = readJson(text, most);
   if (!json.ok)
     return json.error.code === 'damaged' && !/^\uFEFF?\s*\{/.test(text) ? fail(trouble('not-ours')) : json;
   if (own(json.value, 'detentDeck') !== undefined) return pass({ kind: 'deck', deckText: text });
+  if (own(json.value, 'detentBackup') !== undefined) return readBackup(json.value);
   const top = head.safeParse(json.value);
   if (!top.success) return fail(trouble('not-ours'));
   if (top.data.detentMessage > FORMAT) return fail(trouble('newer'));

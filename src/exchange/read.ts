@@ -3,8 +3,10 @@
  * what came, or why nothing was taken; nothing is ever taken in part.
  */
 import { fail, pass, type Result } from '../core/result.ts';
+import { MAX_BACKUP } from './backup.ts';
 import { fromUtf8 } from './bytes.ts';
 import { type Piece, readPiece } from './chain.ts';
+import { gunzip, isGzip } from './deflate.ts';
 import { MAX_TEXT } from './json.ts';
 import { wordAcrossLines, wordIn } from './link.ts';
 import { type Received, readMessage } from './message.ts';
@@ -37,9 +39,20 @@ export async function readIncoming(text: string): Promise<Result<Incoming, Excha
   return again.ok ? again : read;
 }
 
+/** A backup file. It may be longer than other messages. */
+async function readPacked(bytes: Uint8Array<ArrayBuffer>): Promise<Result<Incoming, ExchangeTrouble>> {
+  const unpacked = await gunzip(bytes, MAX_BACKUP);
+  if (!unpacked.ok) return unpacked;
+  const text = fromUtf8(unpacked.value);
+  return text === null ? fail(trouble('damaged')) : readMessage(text, MAX_BACKUP);
+}
+
 /** The same for the bytes of a file. */
-export async function readIncomingFile(bytes: Uint8Array): Promise<Result<Incoming, ExchangeTrouble>> {
+export async function readIncomingFile(
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<Result<Incoming, ExchangeTrouble>> {
   if (bytes.length > MAX_TEXT) return fail(trouble('too-large'));
+  if (isGzip(bytes)) return readPacked(bytes);
   const text = fromUtf8(bytes);
   return text === null ? fail(trouble('not-ours')) : readIncoming(text);
 }

@@ -95,7 +95,7 @@ const sheetKey = (assignment: string, id = '') => `${SHEET}${assignment}/${id}`;
 
 type Tell = <T>(act: () => Promise<T>) => Told<T>;
 
-const isLater = (a: StoredAssignment, b: StoredAssignment) =>
+export const isLater = (a: StoredAssignment, b: StoredAssignment) =>
   a.issue - b.issue || a.madeAt - b.madeAt || (a.text > b.text ? 1 : -1);
 
 /** The classroom of a store; `tell` opens the database and makes values of what can go wrong. */

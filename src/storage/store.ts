@@ -10,6 +10,7 @@ import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
 import { type Drill, stepOf } from '../core/memory/drill.ts';
 import { WEIGHTS } from '../core/memory/recall.ts';
 import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
+import type { Added, Contents } from './backup.ts';
 import { type Classroom, classroomOf } from './classroom.ts';
 import { Database } from './database.ts';
 import { keepLedger, readLedger } from './ledgers.ts';
@@ -93,6 +94,11 @@ export interface Store {
 
   /** Decks that are being written. */
   readonly workshop: Workshop;
+
+  /** Everything that is kept here, to be taken elsewhere. */
+  backup(): Told<Contents>;
+  /** Puts checked contents in, all or none; joined with what is here by ids. */
+  restore(contents: Contents): Told<Added>;
 
   /** Asks the browser to promise that it keeps the data; call it after a tap. Once only, unless `again`. */
   askPersistence(again?: boolean): Told<void>;
@@ -237,6 +243,9 @@ export function openStore(name = 'detent'): Store {
       }),
     classroom: classroomOf(db, tell),
     workshop: workshopOf(db, tell),
+    // Rare: loaded only where it is used.
+    backup: () => tell(async () => (await import('./backup.ts')).collect(db)),
+    restore: (contents) => tell(async () => (await import('./backup.ts')).putIn(db, contents)),
     askPersistence: (again = false) =>
       tell(async () => {
         if (again || !(await wasAsked(db))) await askToKeep(db);

@@ -47,7 +47,8 @@ export async function killAgainAndAgain({ origin, kills, seed, watch }: Run): Pr
   let seen: Shown[] = [];
   const look = (after: Stored) => {
     const { faults, shown, unseen } = compare(before, seen, after);
-    tally.faults.push(...faults.map((fault) => `kill ${tally.kills}: ${fault}`));
+    const places = seen.map(({ place }) => place).join(' ');
+    tally.faults.push(...faults.map((fault) => `kill ${tally.kills}: ${fault} (shown: ${places})`));
     tally.shown += shown;
     tally.stored = after.attempts.length;
     if (unseen) tally.unseen++;

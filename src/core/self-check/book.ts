@@ -50,6 +50,16 @@ export function noteOutcome(book: CheckBook, check: SelfCheck, outcome: Outcome)
   return { ...book, past: [...book.past, past].slice(-KEPT) };
 }
 
+/** The books of two devices as one: the check under way here stays, past ones are there once each. */
+export function joinBooks(here: CheckBook, other: CheckBook): CheckBook {
+  const known = new Set(here.past.map(({ id }) => id));
+  const past = [...here.past, ...other.past.filter(({ id }) => !known.has(id))];
+  return {
+    current: here.current ?? other.current,
+    past: past.sort((a, b) => a.finishedAt - b.finishedAt || (a.id < b.id ? -1 : 1)).slice(-KEPT),
+  };
+}
+
 export interface Compared {
   readonly before: Score;
   readonly after: Score;

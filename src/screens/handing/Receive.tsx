@@ -33,7 +33,7 @@ interface Refused {
 const isPicture = (file: File) => file.type.startsWith('image/');
 
 /** The text of the code in a picture, or the bytes of any other file. */
-async function contentOf(file: File): Promise<Result<string | Uint8Array, ExchangeTrouble>> {
+async function contentOf(file: File): Promise<Result<string | Uint8Array<ArrayBuffer>, ExchangeTrouble>> {
   if (!isPicture(file)) return { ok: true, value: new Uint8Array(await file.arrayBuffer()) };
   const pixels = await pixelsOfFile(file);
   return pixels ? readCode(pixels) : { ok: false, error: trouble('no-code-seen') };
@@ -53,7 +53,7 @@ export function Receive({ say, how, word, onReceived }: Props) {
   receive.current = onReceived;
 
   const take = useCallback(
-    (from: string, content: () => Promise<Result<string | Uint8Array, ExchangeTrouble>>) => {
+    (from: string, content: () => Promise<Result<string | Uint8Array<ArrayBuffer>, ExchangeTrouble>>) => {
       queue.current = queue.current.then(async () => {
         const given = await content();
         const taken = given.ok ? await takeIn(given.value, current.current) : given;
@@ -116,7 +116,7 @@ export function Receive({ say, how, word, onReceived }: Props) {
           <input
             type="file"
             multiple
-            accept=".json,.txt,application/json,text/plain,image/*"
+            accept=".json,.gz,.txt,application/json,application/gzip,text/plain,image/*"
             className="unseen"
             onChange={files}
           />

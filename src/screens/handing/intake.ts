@@ -17,7 +17,7 @@ export interface TakenIn {
 
 /** `chain` is what was read of a chain before. On trouble it stays as it was. */
 export async function takeIn(
-  given: string | Uint8Array,
+  given: string | Uint8Array<ArrayBuffer>,
   chain: Chain | null,
 ): Promise<Result<TakenIn, ExchangeTrouble>> {
   const read = await (typeof given === 'string' ? readIncoming(given) : readIncomingFile(given));

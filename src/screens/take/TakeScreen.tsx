@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Received } from '../../exchange/message.ts';
 import { Sheet } from '../../ui/Sheet.tsx';
+import { RestoreOffer } from '../device/RestoreOffer.tsx';
 import { Receive } from '../handing/Receive.tsx';
 import { useServices } from '../services.ts';
 import { AssignmentOffer } from './AssignmentOffer.tsx';
@@ -30,6 +31,9 @@ export function TakeScreen({ word, onChange }: Props) {
     >
       {received?.kind === 'assignment' && <AssignmentOffer received={received} onChange={onChange} />}
       {received?.kind === 'report' && <ReportTaken key={received.text} received={received} />}
+      {received?.kind === 'backup' && (
+        <RestoreOffer key={received.madeAt} received={received} onChange={onChange} />
+      )}
       {received?.kind === 'deck' && (
         <section className="note" role="status">
           <p>{say(phrase('take.deck'))}</p>

@@ -18,6 +18,7 @@ import { useSharing } from '../learners/sharing.ts';
 import { useServices } from '../services.ts';
 import { planSeed, useOutlook } from '../use-outlook.ts';
 import { usePractisedFacts } from '../use-practised-facts.ts';
+import { ClockNote } from './ClockNote.tsx';
 import { mixedUp } from './mixed-up.ts';
 import { PracticeForm } from './PracticeForm.tsx';
 import { WayToClass } from './WayToClass.tsx';
@@ -48,7 +49,8 @@ export function TodayScreen(props: Props) {
   const { memory } = ledger;
   const { now } = useServices();
   const sharing = useSharing();
-  const { day } = now();
+  const moment = now();
+  const { day } = moment;
   const facts = usePractisedFacts(unit, assignment);
   const classDay = practice.classDate === null ? null : dayOfDate(practice.classDate);
   const outlook = useOutlook({ unit, facts, assignment, ledger, practice, day });
@@ -104,6 +106,7 @@ export function TodayScreen(props: Props) {
       }
       titleBlock={titleBlockOf(unit, say)}
     >
+      {ledger.latest && <ClockNote latest={ledger.latest} now={moment} say={say} />}
       <section className="frame">
         <h1>{say(phrase(waiting ? 'today.resume-title' : 'today.title'))}</h1>
         {waiting ? (
@@ -196,13 +199,16 @@ export function TodayScreen(props: Props) {
       </nav>
       <section className="aside">
         <p>{say(phrase('today.stored'))}</p>
-        {sharing && (
-          <p>
+        <p className="row-of-buttons">
+          <Link href="/device" className="button plain">
+            {say(phrase('device.link'))}
+          </Link>
+          {sharing && (
             <Link href="/learners" className="button plain">
               {say(phrase('learners.link'))}
             </Link>
-          </p>
-        )}
+          )}
+        </p>
         <details>
           <summary>{say(phrase('today.safety'))}</summary>
           <p>{say(phrase('app.standing-line'))}</p>
