@@ -50,6 +50,11 @@ export default defineConfig({
   base: './',
   build: {
     manifest: true,
+    modulePreload: {
+      // Links put in by a script cost more than they save where all comes from the offline worker; styles are needed.
+      resolveDependencies: (_, files, { hostType }) =>
+        hostType === 'html' ? files : files.filter((file) => file.endsWith('.css')),
+    },
     rolldownOptions: {
       output: { codeSplitting: { includeDependenciesRecursively: false, groups: [{ name: chunkOf }] } },
     },

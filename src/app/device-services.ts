@@ -2,13 +2,27 @@
 import { localDay } from '../core/memory/day.ts';
 import type { Deck } from '../core/unit/deck.ts';
 import { makeUnit, type Unit } from '../core/unit/unit.ts';
-import type { Services } from '../screens/services.ts';
+import type { Moment, Services } from '../screens/services.ts';
 import { type Say, speakerOf } from '../words/speak.ts';
 import { keepLanguage } from './language.ts';
 import type { Words } from './load-words.ts';
 import { loadFamily } from './one-family.ts';
 import { openPlanner } from './planner.ts';
 import { storeLater } from './store-later.ts';
+
+/** Now. Zone and day take their time to find out, so that is done when they are asked for. */
+function moment(): Moment {
+  const at = Date.now();
+  return {
+    at,
+    get zone() {
+      return Intl.DateTimeFormat().resolvedOptions().timeZone;
+    },
+    get day() {
+      return localDay(at, this.zone);
+    },
+  };
+}
 
 export function deviceServices({ language, messages }: Words): Services {
   const units = new Map<string, Unit>();
@@ -17,11 +31,7 @@ export function deviceServices({ language, messages }: Words): Services {
   return {
     ...openPlanner(),
     store: storeLater(async () => (await import('../storage/store.ts')).openStore()),
-    now: () => {
-      const at = Date.now();
-      const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-      return { at, zone, day: localDay(at, zone) };
-    },
+    now: moment,
     newId: () => crypto.randomUUID(),
     unitOf: (deckText) => {
       // Only decks that passed every check are stored, so the text is solved without checking it again.
