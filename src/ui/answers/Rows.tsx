@@ -7,6 +7,7 @@ import type { Say } from '../../words/words.ts';
 import type { AnswerProps } from './AnswerForm.tsx';
 import { Choice } from './Choice.tsx';
 import { widthClass } from './Choices.tsx';
+import { mostColumns } from './columns.ts';
 
 interface RowProps {
   readonly label: string;
@@ -21,10 +22,11 @@ function AnswerRow({ label, options, picked, right, onPick, say }: RowProps) {
   const group = useId();
   const labels = options.map((option) => say(option.label));
   const stacked = widthClass(labels) !== 'short' && options.length > 2;
+  const most = mostColumns(labels);
   return (
     <fieldset className={`answer answer-row ${stacked ? 'stacked' : ''}`}>
       <legend>{label}</legend>
-      <div className={`choices of-${options.length}`}>
+      <div className={`choices of-${options.length} ${most === null ? '' : `in-${most}`}`}>
         {options.map((option, index) => (
           <Choice
             key={option.id}

@@ -24,7 +24,7 @@ export const SCREENS = {
   'today.days': '{days, plural, one {Tag bis zum Unterricht} other {Tage bis zum Unterricht}}',
   'today.class-today': 'Heute ist Unterricht',
   'today.class-past': 'Der Unterricht war schon: jetzt frisch halten',
-  'today.no-class': 'kein Unterrichtstag',
+  'today.no-class': 'kein Termin',
   'today.start': 'Los',
   'today.resume': 'Weiter',
   'today.start-new': 'Eine neue anfangen',
