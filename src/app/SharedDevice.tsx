@@ -148,6 +148,7 @@ function Named({ services, loadRegistry, unable, children }: NamedProps) {
   const listing = names?.listing.ok ? names.listing.value : undefined;
   const [picked, setPicked] = useState<string | null>();
   const [reason, setReason] = useState<'idle' | 'gone' | null>(null);
+  const justPicked = useRef(false);
   const hadNames = useRef(false);
   if (listing && listing.learners.length > 0) hadNames.current = true;
 
@@ -161,6 +162,7 @@ function Named({ services, loadRegistry, unable, children }: NamedProps) {
   const enter = useCallback(
     (chosen: string) => {
       keepTabLearner({ id: chosen, at: now().at });
+      justPicked.current = true;
       setReason(null);
       setPicked(chosen);
     },
@@ -208,6 +210,7 @@ function Named({ services, loadRegistry, unable, children }: NamedProps) {
               <WhoBar
                 learner={learner}
                 registry={registry}
+                justPicked={justPicked.current}
                 idleMinutes={listing.idleMinutes}
                 onTouched={(at) => keepTabLearner({ id: learner.id, at })}
                 onLeave={leave}

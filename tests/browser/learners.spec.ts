@@ -13,7 +13,7 @@ const atTheNames = (page: Page) =>
   expect(page.getByRole('heading', { name: 'Who is practising?' })).toBeVisible();
 
 const atTheDrill = (page: Page) =>
-  expect(page.getByRole('button', { name: /^(Start|Go on)$/ })).toBeVisible();
+  expect(page.getByRole('button', { name: /^(Start|Go on)$/ })).toBeVisible({ timeout: 20_000 });
 
 /** Anna, who has the device, lets Ben onto it. */
 async function share(page: Page) {
@@ -47,9 +47,14 @@ test('two learners in two tabs, a PIN, idle time, no network, and the end of ter
   await page.getByRole('button', { name: 'Stop' }).click();
   const before = await attemptsIn(page);
   expect(before).toHaveLength(1);
+  const other = await context.newPage();
+  const otherComplaints = listen(other);
+  await other.goto('/');
+  await atTheDrill(other);
 
-  await test.step('with a second name the first learner keeps what was there', async () => {
+  await test.step('with a second name the first learner keeps what was there; other tabs ask who', async () => {
     await share(page);
+    await atTheNames(other);
     expect(await attemptsIn(page)).toEqual(before);
     expect((await learnersIn(page)).map(({ name, database }) => [name, database === 'detent'])).toEqual(
       expect.arrayContaining([
@@ -72,11 +77,7 @@ test('two learners in two tabs, a PIN, idle time, no network, and the end of ter
     await atTheNames(page);
   });
 
-  const other = await context.newPage();
-  const otherComplaints = listen(other);
   await test.step('Ben in another tab and Anna in this one answer by turns, and nothing mixes', async () => {
-    await other.goto('/');
-    await atTheNames(other);
     await other.getByRole('button', { name: 'Ben' }).press('Enter');
     await other.getByRole('button', { name: 'Start' }).click();
     await page.getByRole('button', { name: 'Anna' }).click();

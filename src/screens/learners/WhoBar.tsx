@@ -16,6 +16,8 @@ const TOUCHES = ['pointerdown', 'pointermove', 'keydown', 'wheel', 'scroll', 'in
 interface Props {
   readonly learner: KnownLearner;
   readonly registry: Registry;
+  /** Picked just now: the line is where reading goes on. */
+  readonly justPicked: boolean;
   /** Null: never left by itself. */
   readonly idleMinutes: number | null;
   /** Told now and then when the page was last touched. */
@@ -27,7 +29,11 @@ interface Props {
  * Whether it is about to be left. Time goes by the clock, so that a page that slept in a closed tablet is left at
  * once; a clock set back is made up for by the browser's own count.
  */
-function useIdle({ idleMinutes, onTouched, onLeave }: Omit<Props, 'learner' | 'registry'>): boolean {
+function useIdle({
+  idleMinutes,
+  onTouched,
+  onLeave,
+}: Omit<Props, 'learner' | 'registry' | 'justPicked'>): boolean {
   const { now } = useServices();
   const [warned, setWarned] = useState(false);
   const latest = useRef({ now, onTouched, onLeave });
@@ -74,14 +80,20 @@ function useIdle({ idleMinutes, onTouched, onLeave }: Omit<Props, 'learner' | 'r
 }
 
 export function WhoBar(props: Props) {
-  const { learner, registry, onLeave } = props;
+  const { learner, registry, justPicked, onLeave } = props;
+  const line = useRef<HTMLSpanElement>(null);
+  useEffect(() => {
+    if (justPicked) line.current?.focus();
+  }, [justPicked]);
   const { now, sayFor } = useServices();
   const say = sayFor(null);
   const warned = useIdle(props);
   return (
     <section aria-label={say(phrase('who.here'))} className={`who-bar no-print${warned ? ' warned' : ''}`}>
       <p className="who-line">
-        <span>{say(phrase('who.as', { name: learner.name }))}</span>
+        <span ref={line} tabIndex={-1}>
+          {say(phrase('who.as', { name: learner.name }))}
+        </span>
         <button type="button" className="button plain" onClick={() => onLeave(null)}>
           {say(phrase('who.leave'))}
         </button>

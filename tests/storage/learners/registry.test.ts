@@ -154,6 +154,65 @@ describe('names', () => {
   });
 });
 
+test('N3 names as the first version wrote them open', async () => {
+  const rows = [
+    {
+      id: 'a',
+      name: 'Anna',
+      database: 'detent',
+      addedAt: 1_764_000_000_000,
+      // The PIN is 4711: PBKDF2-HMAC-SHA-256, 1000 iterations, made by OpenSSL.
+      lock: {
+        pin: {
+          iterations: 1000,
+          salt: '000102030405060708090a0b0c0d0e0f',
+          hash: 'b5bd6e88917e8c18c075e52eb8427bbc00f98d7308cd509c480e449242bbaac0',
+        },
+        wrong: 0,
+        triedAt: 0,
+      },
+      pinOffAt: null,
+      leaving: false,
+    },
+    {
+      id: 'b',
+      name: 'Ben',
+      database: 'detent-learner-b',
+      addedAt: 1_764_000_000_001,
+      lock: null,
+      pinOffAt: 1_764_000_000_002,
+      leaving: false,
+    },
+  ];
+  await new Promise((resolve) => {
+    // Ten times the version is how Dexie counts.
+    const request = indexedDB.open('detent-names', 10);
+    request.onupgradeneeded = () => {
+      const learners = request.result.createObjectStore('learners', { keyPath: 'id' });
+      const settings = request.result.createObjectStore('settings', { keyPath: 'key' });
+      for (const row of rows) learners.put(row);
+      settings.put({ key: 'idle-minutes', value: 20 });
+    };
+    request.onsuccess = () => {
+      request.result.close();
+      resolve(undefined);
+    };
+  });
+  const registry = tab();
+  expect(await must(registry.listing())).toEqual({
+    learners: [
+      { id: 'a', name: 'Anna', hasPin: true, pinOffAt: null },
+      { id: 'b', name: 'Ben', hasPin: false, pinOffAt: 1_764_000_000_002 },
+    ],
+    unreadable: 0,
+    leaving: 0,
+    idleMinutes: 20,
+    hasShopPin: false,
+  });
+  expect(await must(registry.tryPin('a', '4711', 1))).toEqual({ kind: 'right' });
+  expect(await must(registry.tryPin('a', '4712', 1))).toMatchObject({ kind: 'wrong' });
+});
+
 describe('apart', () => {
   const STEPS = ['answer', 'draft', 'practice', 'end', 'name', 'leave'] as const;
   const step = fc.record({
