@@ -85,7 +85,7 @@ Códigos de salida: 0 hecho; 1 el cuaderno tiene errores, o no hay nada que preg
   'cli.ask.form-one': 'Elige uno:',
   'cli.ask.form-order': 'Pon en orden, de {first} a {last}:',
   'cli.ask.form-number':
-    '{tolerance, select, 0 {Escribe un número entero.} other {Escribe un número{unit, select, none {} other { en {unit}}}, correcto dentro de {tolerance}{signed, select, yes {, con su signo} other {}}.}}',
+    '{tolerance, select, 0 {Escribe un número entero.} other {Escribe un número{unit, select, none {} other { en {unit}}}, vale ± {tolerance}{signed, select, yes {, con su signo} other {}}.}}',
   'cli.ask.form-pair': 'Dale a cada uno uno de: {right}',
   'cli.ask.form-place': 'Elige uno de los lugares del dibujo:',
   'cli.ask.form-fill': 'Llena las celdas marcadas ? con uno de: {marks}',

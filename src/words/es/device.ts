@@ -1,4 +1,4 @@
-/** Este dispositivo: qué tan seguro está lo guardado, una copia, un teléfono nuevo. */
+/** This device: how safe what is stored here is, a backup, a new phone. */
 export const DEVICE = {
   'device.title': 'Este dispositivo',
   'device.link': 'Este dispositivo: copia, teléfono nuevo',
@@ -40,10 +40,10 @@ export const DEVICE = {
   'device.another-person':
     'Esta copia es de {theirs}, y en este dispositivo practica {own}. Una vez puestas, estas respuestas cuentan como de {own}.',
   'device.offer-joins':
-    'En este dispositivo no se sobrescribe nada: las respuestas que ya están quedan como están, las que faltan se añaden.',
+    'En este dispositivo no se sobrescribe nada: las respuestas que ya están quedan como están, las que faltan se agregan.',
   'device.put-in': 'Ponerla',
   'device.restored':
-    '{answers, plural, =0 {No faltaba ninguna respuesta} one {Se añadió una respuesta} other {Se añadieron # respuestas}}, {known, plural, =0 {ninguna estaba} one {una estaba} other {# estaban}} ya aquí; {decks, plural, =0 {no se añadió ningún cuaderno} one {se añadió un cuaderno} other {se añadieron # cuadernos}}.',
+    '{answers, plural, =0 {No faltaba ninguna respuesta} one {Se agregó una respuesta} other {Se agregaron # respuestas}}, {known, plural, =0 {ninguna estaba} one {una estaba} other {# estaban}} ya aquí; {decks, plural, =0 {no se agregó ningún cuaderno} one {se agregó un cuaderno} other {se agregaron # cuadernos}}.',
   'clock.behind':
     'El reloj de este dispositivo va por detrás de tu última respuesta. Tus respuestas están seguras y conservan su orden, pero los días se cuentan con este reloj: ponlo en hora.',
   'clock.moved':

@@ -22,9 +22,9 @@ export const ELECTRICAL = {
 
   'family.winding-at-heat': 'Una bobina caliente y fría',
   'winding-at-heat.prompt-warm':
-    'La bobina de cobre de {solenoid} mide {ohms} Ω a 20 °C. El cobre cambia 0.393 % de ese valor por cada °C. ¿Cuánto mide a {celsius} °C, en ohms? Dos decimales; dentro de {tolerance} es correcto.',
+    'La bobina de cobre de {solenoid} mide {ohms} Ω a 20 °C. El cobre cambia 0.393 % de ese valor por cada °C. ¿Cuánto mide a {celsius} °C, en ohms? Dos decimales; vale ± {tolerance}.',
   'winding-at-heat.prompt-back':
-    'La bobina de cobre de {solenoid} mide {ohms} Ω a {celsius} °C. El cobre cambia 0.393 % de su valor a 20 °C por cada °C. ¿Cuánto mediría a 20 °C, en ohms? Dos decimales; dentro de {tolerance} es correcto.',
+    'La bobina de cobre de {solenoid} mide {ohms} Ω a {celsius} °C. El cobre cambia 0.393 % de su valor a 20 °C por cada °C. ¿Cuánto mediría a 20 °C, en ohms? Dos decimales; vale ± {tolerance}.',
   'winding-at-heat.factor': 'A {celsius} °C, {over} desde 20: 1 + 0.00393 × {over} = {factor}.',
   'winding-at-heat.reason-warm': '{ohms} × {factor} = {value} Ω.',
   'winding-at-heat.reason-back': '{ohms} ÷ {factor} = {value} Ω.',
@@ -40,7 +40,7 @@ export const ELECTRICAL = {
 
   'family.pin-pairs': 'Ohms entre dos pines',
   'pin-pairs.prompt':
-    'Leído contra el pin común {common}: {one} {first} Ω, {other} {second} Ω. ¿Qué muestra el multímetro entre los pines de los dos solenoides, en ohms? Dentro de {tolerance} es correcto.',
+    'Leído contra el pin común {common}: {one} {first} Ω, {other} {second} Ω. ¿Qué muestra el multímetro entre los pines de los dos solenoides, en ohms? Vale ± {tolerance}.',
   'pin-pairs.row': '{first} + {second} = {sum} Ω.',
   'pin-pairs.reason':
     'De un pin, por su bobina, hasta donde entra el pin {common}, y de ahí por la otra bobina: una después de la otra.',
@@ -86,9 +86,9 @@ export const ELECTRICAL = {
 
   'family.solenoid-current': 'Corriente de un solenoide',
   'solenoid-current.prompt-full':
-    '{solenoid} mide {ohms} Ω y recibe {volts} V, sin contar la caída del driver. ¿Qué corriente pasa cuando está conectado todo el tiempo, en amperes? Dos decimales; dentro de {tolerance} es correcto.',
+    '{solenoid} mide {ohms} Ω y recibe {volts} V, sin contar la caída del driver. ¿Qué corriente pasa cuando está conectado todo el tiempo, en amperes? Dos decimales; vale ± {tolerance}.',
   'solenoid-current.prompt-mean':
-    '{solenoid} mide {ohms} Ω y se conmuta rápido, conectado el {percent} % del tiempo, con {volts} V. Un camino de rueda libre mantiene la corriente; no se cuentan la caída del driver ni el rizado. ¿Cuál es la corriente media, en amperes? Dos decimales; dentro de {tolerance} es correcto.',
+    '{solenoid} mide {ohms} Ω y se conmuta rápido, conectado el {percent} % del tiempo, con {volts} V. Un camino de rueda libre mantiene la corriente; no se cuentan la caída del driver ni el rizado. ¿Cuál es la corriente media, en amperes? Dos decimales; vale ± {tolerance}.',
   'solenoid-current.row': '{volts} V ÷ {ohms} Ω = {amperes} A cuando está conectado.',
   'solenoid-current.reason-full': 'Volts entre ohms son amperes.',
   'solenoid-current.reason-mean': '{percent} % de {full} A = {amperes} A.',
@@ -121,9 +121,9 @@ export const ELECTRICAL = {
 
   'family.sensor-frequency': 'Velocidad y frecuencia',
   'sensor-frequency.prompt-hertz':
-    '{sensor} está sobre una rueda de {teeth} dientes en {shaft} y da un pulso por cada diente. El eje gira a {given} rpm. ¿Cuántos pulsos por segundo son, en Hz? Dentro de {tolerance} es correcto.',
+    '{sensor} está sobre una rueda de {teeth} dientes en {shaft} y da un pulso por cada diente. El eje gira a {given} rpm. ¿Cuántos pulsos por segundo son, en Hz? Vale ± {tolerance}.',
   'sensor-frequency.prompt-rpm':
-    '{sensor} está sobre una rueda de {teeth} dientes en {shaft} y da un pulso por cada diente. Da {given} Hz. ¿A qué velocidad gira el eje, en rpm? Dentro de {tolerance} es correcto.',
+    '{sensor} está sobre una rueda de {teeth} dientes en {shaft} y da un pulso por cada diente. Da {given} Hz. ¿A qué velocidad gira el eje, en rpm? Vale ± {tolerance}.',
   'sensor-frequency.row-hertz': '{teeth} × {given} ÷ 60 = {value} Hz.',
   'sensor-frequency.row-rpm': '{given} × 60 ÷ {teeth} = {value} rpm.',
   'sensor-frequency.reason':

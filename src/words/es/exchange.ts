@@ -26,7 +26,7 @@ export const EXCHANGE = {
   'qti.place': '{number}: {label}',
   'qti.order': 'Ponlos en orden. Primero: {first}. Último: {last}.',
   'qti.number':
-    '{decimals, plural, =0 {Responde con números enteros.} one {Responde con un decimal.} other {Responde con # decimales.}} Dentro de {tolerance} cuenta como correcto.',
+    '{decimals, plural, =0 {Responde con números enteros.} one {Responde con un decimal.} other {Responde con # decimales.}} Vale ± {tolerance}.',
   'qti.chart.range': 'Marcha',
   'qti.chart.ratio': 'Relación',
 } as const;

@@ -69,7 +69,7 @@ export const FAULT_EFFECTS = {
 
   'family.plate-short': 'Un elemento armado con un disco de menos',
   'plate-short.prompt':
-    '{element} sujeta {holds} N·m con sus {plates} discos de fricción. Se armó con {left}. La tabla dice cuánto lleva en cada marcha. ¿Con qué torque en la entrada patina la primera de estas marchas? Dentro de {tolerance} N·m es correcto.',
+    '{element} sujeta {holds} N·m con sus {plates} discos de fricción. Se armó con {left}. La tabla dice cuánto lleva en cada marcha. ¿Con qué torque en la entrada patina la primera de estas marchas? Vale ± {tolerance} N·m.',
   'plate-short.carries': 'lleva, por 100 N·m en la entrada',
   'plate-short.row': '{left} de {plates} discos sujetan {left}/{plates} de {holds} N·m: {short} N·m.',
   'plate-short.reason':

@@ -40,9 +40,9 @@ export const FAULTS = {
 
   'family.slip-speed': 'Patinaje según dos velocidades',
   'slip-speed.prompt-rpm':
-    'Se pide la marcha {range}, relación {ratio} : 1. El escáner lee {input} rpm en la entrada y {output} rpm en la salida. ¿Cuántas rpm patina la unidad? Dentro de {tolerance} rpm es correcto.',
+    'Se pide la marcha {range}, relación {ratio} : 1. El escáner lee {input} rpm en la entrada y {output} rpm en la salida. ¿Cuántas rpm patina la unidad? Vale ± {tolerance} rpm.',
   'slip-speed.prompt-share':
-    'Se pide la marcha {range}, relación {ratio} : 1. El escáner lee {input} rpm en la entrada y {output} rpm en la salida. ¿Cuánto patina la unidad, en por ciento de la velocidad de entrada? Dentro de {tolerance} es correcto.',
+    'Se pide la marcha {range}, relación {ratio} : 1. El escáner lee {input} rpm en la entrada y {output} rpm en la salida. ¿Cuánto patina la unidad, en por ciento de la velocidad de entrada? Vale ± {tolerance}.',
   'slip-speed.row': 'Sin patinaje la entrada gira a {output} × {ratio} = {expected} rpm.',
   'slip-speed.reason':
     'El patinaje es lo que sobra de la velocidad de entrada: {input} − {expected} = {slip} rpm.',

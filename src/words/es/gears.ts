@@ -18,7 +18,7 @@ export const GEARS = {
 
   'family.row-ratio': 'Relación de una marcha',
   'row-ratio.prompt':
-    'En la marcha {range}, elementos que actúan: {elements}. Calcula su relación, velocidad de entrada ÷ velocidad de salida, con dos decimales; dentro de {tolerance} es correcto. Con menos si la salida gira hacia atrás.',
+    'En la marcha {range}, elementos que actúan: {elements}. Calcula su relación, velocidad de entrada ÷ velocidad de salida, con dos decimales; vale ± {tolerance}. Con menos si la salida gira hacia atrás.',
   'row-ratio.reason':
     'Con la entrada en 1, {output} gira a {speed}, {way, select, backward {hacia atrás, contra la entrada} other {igual que la entrada}}: 1 ÷ {speed} da una relación de {ratio}.',
 
@@ -26,7 +26,7 @@ export const GEARS = {
 
   'family.shaft-speed': 'Velocidad de un eje intermedio',
   'shaft-speed.prompt':
-    'En la marcha {range}, elementos que actúan: {elements}. La entrada gira a {rpm} rpm. ¿A qué velocidad gira {shaft}? En rpm enteras; dentro de {tolerance} es correcto. Con menos si gira hacia atrás.',
+    'En la marcha {range}, elementos que actúan: {elements}. La entrada gira a {rpm} rpm. ¿A qué velocidad gira {shaft}? En rpm enteras; vale ± {tolerance}. Con menos si gira hacia atrás.',
   'shaft-speed.reason':
     '{shaft} gira {way, select, backward {hacia atrás, contra la entrada,} other {igual que la entrada,}} a {speed} veces su velocidad: {rpm} rpm.',
   'shaft-speed.scaled': 'A {inputRpm} rpm: {inputRpm} × {speed} = {rpm} rpm.',

@@ -15,9 +15,9 @@ export const MEASURING = {
 
   'family.dial-reading': 'Leer un indicador de carátula',
   'dial-reading.prompt-zeroed':
-    '{fit}: el indicador se puso en cero en un extremo del recorrido y muestra esto en el otro. Una división es {division} {unit}. ¿Cuánto recorrió, en {unit, select, in {pulgadas} other {{unit}}}? Dentro de {tolerance} es correcto.',
+    '{fit}: el indicador se puso en cero en un extremo del recorrido y muestra esto en el otro. Una división es {division} {unit}. ¿Cuánto recorrió, en {unit, select, in {pulgadas} other {{unit}}}? Vale ± {tolerance}.',
   'dial-reading.prompt-moved':
-    '{fit}: el indicador no se puso en cero. Mostró la primera carátula en un extremo del recorrido y la segunda en el otro. Una división es {division} {unit}. ¿Cuánto recorrió, en {unit, select, in {pulgadas} other {{unit}}}? Dentro de {tolerance} es correcto.',
+    '{fit}: el indicador no se puso en cero. Mostró la primera carátula en un extremo del recorrido y la segunda en el otro. Una división es {division} {unit}. ¿Cuánto recorrió, en {unit, select, in {pulgadas} other {{unit}}}? Vale ± {tolerance}.',
   'dial-reading.face': '{steps} × {turn} + {divisions} × {division} = {shown} {unit} en el indicador.',
   'dial-reading.reason-zeroed': 'Empezó en cero, así que recorrió {travel} {unit}.',
   'dial-reading.reason-moved': '{to} − {from} = {travel} {unit}.',
@@ -26,7 +26,7 @@ export const MEASURING = {
 
   'family.micrometer-reading': 'Leer un micrómetro',
   'micrometer-reading.prompt':
-    '{fit}: se mide una pieza de la caja. Una división del tambor es {division} {unit}. ¿Cuánto mide, en {unit, select, in {pulgadas} other {{unit}}}? Dentro de {tolerance} es correcto.',
+    '{fit}: se mide una pieza de la caja. Una división del tambor es {division} {unit}. ¿Cuánto mide, en {unit, select, in {pulgadas} other {{unit}}}? Vale ± {tolerance}.',
   'micrometer-reading.sleeve':
     'Cilindro: {steps} {steps, plural, one {línea} other {líneas}} × {line} = {sleeve} {unit}.',
   'micrometer-reading.sum':
@@ -37,7 +37,7 @@ export const MEASURING = {
 
   'family.depth-gauge-reading': 'Leer un calibrador de profundidad',
   'depth-gauge-reading.prompt':
-    '{fit}: se mide la profundidad del asiento bajo la cara{bar, select, none {} other {, con el calibrador sobre una barra de {bar} {unit} puesta en la cara}}. Una línea del vernier es {division} {unit}. ¿A qué profundidad está el asiento bajo la cara, en {unit, select, in {pulgadas} other {{unit}}}? Dentro de {tolerance} es correcto.',
+    '{fit}: se mide la profundidad del asiento bajo la cara{bar, select, none {} other {, con el calibrador sobre una barra de {bar} {unit} puesta en la cara}}. Una línea del vernier es {division} {unit}. ¿A qué profundidad está el asiento bajo la cara, en {unit, select, in {pulgadas} other {{unit}}}? Vale ± {tolerance}.',
   'depth-gauge-reading.scales':
     'Escala principal {main}, vernier {divisions} × {division} = {fine}: en total {shown} {unit}.',
   'depth-gauge-reading.bar': 'Menos la barra: {shown} − {bar} = {depth} {unit}.',
@@ -48,7 +48,7 @@ export const MEASURING = {
 
   'family.depth-gap': 'Juego según dos profundidades',
   'depth-gap.prompt':
-    '{fit}: de la cara al asiento el calibrador lee {seat} {unit}{seatBar, select, yes { sobre la barra} other {}}. La pieza de arriba sobresale de su propia cara una lectura de {standOff} {unit}{standOffBar, select, yes { sobre la barra} other {}}.{bar, select, none {} other { La barra es de {bar} {unit}.}}{gasket, select, none {} other { La junta entre las caras mide {gasket} {unit} apretada.}} ¿Cuánto juego hay sin pieza selectiva, en {unit, select, in {pulgadas} other {{unit}}}? Dentro de {tolerance} es correcto.',
+    '{fit}: de la cara al asiento el calibrador lee {seat} {unit}{seatBar, select, yes { sobre la barra} other {}}. La pieza de arriba sobresale de su propia cara una lectura de {standOff} {unit}{standOffBar, select, yes { sobre la barra} other {}}.{bar, select, none {} other { La barra es de {bar} {unit}.}}{gasket, select, none {} other { La junta entre las caras mide {gasket} {unit} apretada.}} ¿Cuánto juego hay sin pieza selectiva, en {unit, select, in {pulgadas} other {{unit}}}? Vale ± {tolerance}.',
   'depth-gap.reason': 'Lo hondo que está el asiento, menos lo que la pieza baja hacia él, deja el espacio.',
   'depth-gap.bar': 'Una lectura sobre la barra incluye la barra: se restan {bar} {unit}.',
   'depth-gap.gasket': 'La junta separa las caras {gasket} {unit}, así que se suma al espacio.',
@@ -91,7 +91,7 @@ export const MEASURING = {
 
   'family.pack-clearance': 'Holgura de un paquete',
   'pack-clearance.prompt':
-    '{stack}: del tope del pistón a la cara lejana de la ranura del anillo aquí mide {room} {unit}. {waves, select, flat {Los discos con resorte cuentan aplastados. } free {Los discos con resorte cuentan sin carga. } other {}}¿Cuánta holgura dejan estos, en {unit, select, in {pulgadas} other {{unit}}}? Dentro de {tolerance} es correcto.',
+    '{stack}: del tope del pistón a la cara lejana de la ranura del anillo aquí mide {room} {unit}. {waves, select, flat {Los discos con resorte cuentan aplastados. } free {Los discos con resorte cuentan sin carga. } other {}}¿Cuánta holgura dejan estos, en {unit, select, in {pulgadas} other {{unit}}}? Vale ± {tolerance}.',
   'pack-clearance.how-many': 'Cuántos',
   'pack-clearance.each': 'Cada uno',
   'pack-clearance.free': 'Sin carga',
@@ -127,7 +127,7 @@ export const MEASURING = {
 
   'family.mean-reading': 'Media de varias lecturas',
   'mean-reading.prompt':
-    '{fit}: leído cuatro veces, con un cuarto de vuelta entre una y otra: {readings}. ¿Cuál es la media, en {unit, select, in {pulgadas} other {{unit}}}? Dentro de {tolerance} es correcto.',
+    '{fit}: leído cuatro veces, con un cuarto de vuelta entre una y otra: {readings}. ¿Cuál es la media, en {unit, select, in {pulgadas} other {{unit}}}? Vale ± {tolerance}.',
   'mean-reading.row': '{sum} = {total}; {total} ÷ {count} = {mean} {unit}.',
   'mean-reading.reason': 'Todas las lecturas cuentan igual, así que una alta y una baja se compensan.',
 
@@ -149,7 +149,7 @@ export const MEASURING = {
 
   'family.unit-convert': 'De una unidad a otra',
   'unit-convert.prompt':
-    '{value} {unit}, {of}: ¿cuánto es en {to, select, in {pulgadas} other {{to}}}? {decimals, plural, =0 {Número entero} =1 {Un decimal} =2 {Dos decimales} =3 {Tres decimales} other {# decimales}}; dentro de {tolerance} es correcto. {rule}',
+    '{value} {unit}, {of}: ¿cuánto es en {to, select, in {pulgadas} other {{to}}}? {decimals, plural, =0 {Número entero} =1 {Un decimal} =2 {Dos decimales} =3 {Tres decimales} other {# decimales}}; vale ± {tolerance}. {rule}',
   'unit-convert.pressure-of': 'mayor presión de aplicación de {element}',
   'unit-convert.limit-of': 'un límite de {fit}',
   'unit-convert.fill-of': 'llenado en seco de {fluid}',
@@ -171,7 +171,7 @@ export const MEASURING = {
 
   'family.crowfoot-setting': 'Torquímetro con adaptador',
   'crowfoot-setting.prompt':
-    '{torque}: {target} {unit}. Un adaptador de {adapter} {length}, del cuadro al tornillo, va en un torquímetro de {lever} {length} de la mano al cuadro, {angle, select, 0 {derecho hacia afuera} 90 {atravesado a escuadra} 180 {doblado derecho hacia atrás} 45 {inclinado 45° respecto a derecho (coseno 0.707)} other {inclinado 135° respecto a derecho (coseno −0.707)}}. ¿En cuánto se ajusta el torquímetro? Dentro de {tolerance} {unit} es correcto.',
+    '{torque}: {target} {unit}. Un adaptador de {adapter} {length}, del cuadro al tornillo, va en un torquímetro de {lever} {length} de la mano al cuadro, {angle, select, 0 {derecho hacia afuera} 90 {atravesado a escuadra} 180 {doblado derecho hacia atrás} 45 {inclinado 45° respecto a derecho (coseno 0.707)} other {inclinado 135° respecto a derecho (coseno −0.707)}}. ¿En cuánto se ajusta el torquímetro? Vale ± {tolerance} {unit}.',
   'crowfoot-setting.row': '{target} × {lever} ÷ {reach} = {setting} {unit}.',
   'crowfoot-setting.reason':
     '{angle, select, 90 {A escuadra el tornillo no queda más lejos de la mano: se ajusta al torque mismo.} other {Al tornillo le llega la fuerza por la distancia de la mano al tornillo; el torquímetro solo conoce la distancia de la mano al cuadro.}}',

@@ -36,7 +36,7 @@ export const OIL = {
   'family.valve-cuts': 'Qué deja pasar la válvula manual',
   'valve-cuts.prompt': 'Palanca en {position}. ¿Quién decide si cada uno de estos tiene presión?',
   'valve-cuts.solenoid': 'su solenoide: el paso está abierto',
-  'valve-cuts.by-hand': 'la válvula manual: lo alimenta, hagan lo que hagan los solenoides',
+  'valve-cuts.by-hand': 'la válvula manual: lo alimenta directo',
   'valve-cuts.cut': 'nadie: su paso está cortado',
   'valve-cuts.row': 'Cortado en {position}: {count, plural, =0 {nada} other {{elements}}}.',
   'valve-cuts.reason':

@@ -7,13 +7,13 @@ export const PRESSURE = {
 
   'family.piston-force': 'Fuerza de un pistón',
   'piston-force.prompt':
-    '{element}: pistón de aplicación de {outer} de diámetro{inner, select, none {} other {, su hueco de {inner}}}, resorte de retorno {spring}. El manómetro muestra {gauge} {gaugeUnit}. ¿Con qué fuerza aprieta el pistón los discos, en {unit}? No se cuenta el aceite que gira con él. Dentro de {tolerance} es correcto.',
+    '{element}: pistón de aplicación de {outer} de diámetro{inner, select, none {} other {, su hueco de {inner}}}, resorte de retorno {spring}. El manómetro muestra {gauge} {gaugeUnit}. ¿Con qué fuerza aprieta el pistón los discos, en {unit}? No se cuenta el aceite que gira con él. Vale ± {tolerance}.',
   'piston-force.reason':
     'Presión por eso son {open} {unit}; menos el resorte, {spring}, quedan {force} {unit}.',
 
   'family.clutch-torque': 'Torque que sujeta un paquete',
   'clutch-torque.prompt':
-    '{element}: pistón de aplicación de {outer} de diámetro{inner, select, none {} other {, su hueco de {inner}}}, resorte de retorno {spring}; {frictions} discos de fricción, forro de diámetro exterior {liningOuter} e interior {liningInner}, coeficiente {friction}. El manómetro muestra {gauge} {gaugeUnit}. ¿Cuánto torque sujeta, en {unit}? Toma la fricción a la mitad del forro, sin contar el aceite que gira. Dentro de {tolerance} es correcto.',
+    '{element}: pistón de aplicación de {outer} de diámetro{inner, select, none {} other {, su hueco de {inner}}}, resorte de retorno {spring}; {frictions} discos de fricción, forro de diámetro exterior {liningOuter} e interior {liningInner}, coeficiente {friction}. El manómetro muestra {gauge} {gaugeUnit}. ¿Cuánto torque sujeta, en {unit}? Toma la fricción a la mitad del forro, sin contar el aceite que gira. Vale ± {tolerance}.',
   'clutch-torque.row':
     '{faces} caras × {friction} × {force} {forceUnit} × {radius} {length} = {torque} {unit}.',
   'clutch-torque.reason':
@@ -23,7 +23,7 @@ export const PRESSURE = {
 
   'family.pressure-needed': 'Presión que necesita un elemento',
   'pressure-needed.prompt':
-    'En la marcha {range}, {element} lleva {torque} {torqueUnit}. Pistón de aplicación de {outer} de diámetro{inner, select, none {} other {, su hueco de {inner}}}, resorte de retorno {spring}; {frictions} discos de fricción, forro de diámetro exterior {liningOuter} e interior {liningInner}, coeficiente {friction}. ¿Qué presión necesita para no patinar, en {unit}? Toma la fricción a la mitad del forro, sin contar el aceite que gira. Dentro de {tolerance} es correcto.',
+    'En la marcha {range}, {element} lleva {torque} {torqueUnit}. Pistón de aplicación de {outer} de diámetro{inner, select, none {} other {, su hueco de {inner}}}, resorte de retorno {spring}; {frictions} discos de fricción, forro de diámetro exterior {liningOuter} e interior {liningInner}, coeficiente {friction}. ¿Qué presión necesita para no patinar, en {unit}? Toma la fricción a la mitad del forro, sin contar el aceite que gira. Vale ± {tolerance}.',
   'pressure-needed.row':
     '{torque} {torqueUnit} entre {faces} caras, {friction} y la mitad del forro piden {force} {forceUnit}.',
   'pressure-needed.reason':

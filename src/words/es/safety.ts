@@ -82,7 +82,7 @@ export const SAFETY = {
 
   'family.sling-load': 'Carga en un ramal de eslinga',
   'sling-load.prompt':
-    'Carga: {name}. Pesa {mass} {unit} y cuelga de dos ramales iguales de una eslinga, cada uno a {angle}° de la horizontal. ¿Cuánto lleva cada ramal, en {unit}? Un decimal; dentro de {tolerance} es correcto.',
+    'Carga: {name}. Pesa {mass} {unit} y cuelga de dos ramales iguales de una eslinga, cada uno a {angle}° de la horizontal. ¿Cuánto lleva cada ramal, en {unit}? Un decimal; vale ± {tolerance}.',
   'sling-load.row': '{mass} ÷ (2 × sen {angle}°) = {mass} ÷ (2 × {sine}) = {load} {unit}.',
   'sling-load.reason':
     'Los dos ramales juntos tiran hacia arriba tanto como el peso, pero un ramal inclinado tira también de lado: cuanto más acostado, más lleva.',

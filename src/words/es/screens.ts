@@ -95,7 +95,7 @@ export const SCREENS = {
   'unit.joins': 'une {first} con {second}',
   'unit.holds': 'sujeta {first} a la carcasa',
   'unit.one-way': 'deja que {first} se adelante a {second}, e impide que se atrase',
-  'unit.feeds': 'alimenta a {what}',
+  'unit.feeds': 'alimenta: {what}',
   'unit.unplugged.none': 'sin presión al desconectarlo',
   'unit.unplugged.full': 'presión total al desconectarlo',
   'unit.reads': 'lee {shaft}, {teeth} dientes',

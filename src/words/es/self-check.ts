@@ -54,7 +54,7 @@ export const SELF_CHECK = {
     '{count, plural, one {Borrar la prueba anterior} other {Borrar las # pruebas anteriores}}',
 
   'area.diagnosis': 'Diagnóstico',
-  'area.power-flow': 'Flujo de fuerza y cambios',
+  'area.power-flow': 'Flujo de potencia y cambios',
   'area.hydraulics': 'Hidráulica',
   'area.electrical': 'Electricidad, sensores, códigos',
   'area.measuring': 'Medir y elegir',
@@ -63,7 +63,7 @@ export const SELF_CHECK = {
   'area.reading.diagnosis':
     'En el libro del fabricante: las tablas de síntomas y las páginas de la prueba de manejo.',
   'area.reading.power-flow':
-    'En el libro del fabricante: la tabla de aplicación y las páginas de flujo de fuerza.',
+    'En el libro del fabricante: la tabla de aplicación y las páginas de flujo de potencia.',
   'area.reading.hydraulics': 'En el libro del fabricante: los circuitos de aceite y la tabla de solenoides.',
   'area.reading.electrical':
     'En el libro del fabricante: el diagrama eléctrico, los datos de sensores y la lista de códigos.',

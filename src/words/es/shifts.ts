@@ -20,9 +20,9 @@ export const SHIFTS = {
 
   'family.output-speed': 'Velocidad de la salida',
   'output-speed.prompt':
-    'Marcha {range}, relación {ratio} : 1, entrada a {input} rpm. ¿A qué velocidad gira la salida? En rpm enteras; dentro de {tolerance} es correcto. Con menos si gira hacia atrás.',
+    'Marcha {range}, relación {ratio} : 1, entrada a {input} rpm. ¿A qué velocidad gira la salida? En rpm enteras; vale ± {tolerance}. Con menos si gira hacia atrás.',
   'output-speed.prompt-road':
-    'Marcha {range}, relación {ratio} : 1, entrada a {input} rpm, sin patinaje. El mando final es {final} : 1 y una rueda avanza {tyre} m por vuelta. ¿A qué velocidad va el vehículo, en km/h? Dentro de {tolerance} es correcto.',
+    'Marcha {range}, relación {ratio} : 1, entrada a {input} rpm, sin patinaje. El mando final es {final} : 1 y una rueda avanza {tyre} m por vuelta. ¿A qué velocidad va el vehículo, en km/h? Vale ± {tolerance}.',
   'output-speed.row': '{input} ÷ {ratio} = {output} rpm en la salida.',
   'output-speed.reason':
     'Relación es velocidad de entrada ÷ velocidad de salida, así que la velocidad de salida es velocidad de entrada ÷ relación.',

@@ -18,7 +18,7 @@ export const STACKS = {
   'stack.run': '{times, number} veces {first} y encima {second}',
   'stack.belongs': 'Va en {stack}: {plate}.',
   'stack.length': '{value} {unit}',
-  'stack.no-length': 'ninguno',
+  'stack.no-length': 'no tiene',
   'stack.count': '{count, number}',
   'stack.column-count': 'cuántos',
   'stack.column-thickness': 'espesor',

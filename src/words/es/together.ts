@@ -1,11 +1,11 @@
-/** Cuadernos reunidos: dos instructores que cambiaron por separado, y variantes que comparten datos. */
+/** Decks brought together: two instructors who changed apart, and variants that share facts. */
 export const TOGETHER = {
   'workshop.section.together': 'Cambios de otra persona',
   'together.hint':
-    'Otra persona cambió el mismo cuaderno en otro aparato. Se abre aquí su archivo: lo que cambió una sola parte se reúne, y donde difieren se elige.',
+    'Otra persona cambió el mismo cuaderno en otro dispositivo. Se abre aquí su archivo: lo que cambió una sola parte se reúne, y donde difieren se elige.',
   'together.open': 'Abrir el archivo de la otra persona',
   'together.other-deck':
-    'Este archivo es el cuaderno «{id}»; el borrador es «{own}». Solo se reúnen dos versiones de un mismo cuaderno.',
+    'Este archivo es el cuaderno “{id}”; el borrador es “{own}”. Solo se reúnen dos versiones de un mismo cuaderno.',
   'together.missing':
     'En el borrador {count, plural, one {falta todavía una cosa} other {faltan todavía # cosas}}. Hay que completarlo primero.',
   'together.base': 'Ambos empezaron con',
@@ -19,7 +19,7 @@ export const TOGETHER = {
   'together.no-fact': 'Ninguna pregunta se apoya en esto',
   'together.changed': 'era {base}, cambiado en ambas partes',
   'together.removed': 'quitado en una parte, cambiado en la otra; era {base}',
-  'together.added': 'añadido en ambas partes, no igual',
+  'together.added': 'agregado en ambas partes, no igual',
   'together.order': 'puesto en otro orden en ambas partes',
   'together.vouched': 'cambiado en una parte, y el valor antiguo comprobado en la otra',
   'together.mine': 'Este borrador: {value}',
@@ -36,7 +36,7 @@ export const TOGETHER = {
   'variant.named': '{title}, variante',
   'variant.of':
     'Una variante de {title}, comparada por última vez con su revisión {revision}; la más nueva aquí es la {newest}.',
-  'variant.no-parent': 'Es una variante del cuaderno «{deck}», que no está en este aparato.',
+  'variant.no-parent': 'Es una variante del cuaderno “{deck}”, que no está en este dispositivo.',
   'variant.differs':
     '{count, plural, =0 {Todo es como en {title}.} one {Una cosa no es como en {title}:} other {# cosas no son como en {title}:}}',
   'variant.bring': 'Traer lo que cambió en {title} hasta la revisión {revision}',

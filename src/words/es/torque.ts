@@ -33,7 +33,7 @@ export const TORQUE = {
 
   'family.element-torque': 'Torque en un elemento',
   'element-torque.prompt':
-    'En la marcha {range}, elementos que actúan: {elements}. Entran {input} N·m. ¿Cuánto torque lleva {element}? En N·m enteros, sin pérdidas; dentro de {tolerance} es correcto.',
+    'En la marcha {range}, elementos que actúan: {elements}. Entran {input} N·m. ¿Cuánto torque lleva {element}? En N·m enteros, sin pérdidas; vale ± {tolerance}.',
   'element-torque.reason': '{element} lleva {torque} N·m, {times} veces lo que entra.',
 
   'family.torque-order': 'Torque en orden',
