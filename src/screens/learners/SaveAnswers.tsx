@@ -1,13 +1,15 @@
-/** Offers one learner's answers as a file. */
+/** Offers all of one learner as a backup file: what it holds can be put in on another device. */
 import { useState } from 'react';
+import { dateOfDay } from '../../core/memory/day.ts';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import type { Result } from '../../core/result.ts';
+import { backupFile, writeBackup } from '../../exchange/backup.ts';
 import type { Store } from '../../storage/store.ts';
 import type { StoreTrouble } from '../../storage/trouble.ts';
 import type { Say } from '../../words/words.ts';
 import { fileName, saveFile } from '../handing/save-file.ts';
+import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
-import { answersFile } from './answers-file.ts';
 
 interface Props {
   readonly label: Phrase;
@@ -18,16 +20,18 @@ interface Props {
 }
 
 export function SaveAnswers({ label, name, storeOf, say }: Props) {
+  const { now } = useServices();
   const [saved, setSaved] = useState<string | null>(null);
   const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
   const save = async () => {
+    const { at, day } = now();
     const store = await storeOf();
-    const text = store.ok ? store.value && (await answersFile(store.value, name)) : store;
-    if (text === null) return;
-    setTrouble(text.ok ? null : text.error);
-    if (!text.ok) return;
-    const file = `${fileName('detent', name)}.json`;
-    saveFile(file, text.value, 'application/json');
+    const contents = store.ok ? store.value && (await store.value.backup()) : store;
+    if (contents === null) return;
+    setTrouble(contents.ok ? null : contents.error);
+    if (!contents.ok) return;
+    const file = `${fileName('detent', name, dateOfDay(day))}.json.gz`;
+    saveFile(file, await backupFile(writeBackup(contents.value, at)), 'application/gzip');
     setSaved(file);
   };
   return (
