@@ -17,8 +17,7 @@ export const DIAGNOSIS = {
   'fault.low-pressure': 'der Druck ist überall auf {percent} % gesunken',
 
   'test.road-range': 'Gang {row} fahren{lever, select, some {, Wählhebel in {position}} other {}}',
-  'test.road-neutral':
-    'Zeile {row}{lever, select, some {, Wählhebel in {position}} other {}}, Motor läuft: bleibt es stehen?',
+  'test.road-neutral': 'Zeile {row}{lever, select, some {, Wählhebel in {position}} other {}}, Motor läuft',
   'test.gauge':
     'Manometer am Anschluss von {element}, Gang {row}{lever, select, some {, Wählhebel in {position}} other {}}',
   'test.codes': 'Stromkreis-Codes auslesen',

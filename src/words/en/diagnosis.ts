@@ -17,8 +17,7 @@ export const DIAGNOSIS = {
   'fault.low-pressure': 'pressure is down to {percent} % everywhere',
 
   'test.road-range': 'Drive range {row}{lever, select, some {, lever in {position}} other {}}',
-  'test.road-neutral':
-    'Row {row}{lever, select, some {, lever in {position}} other {}}, engine running: does it stay put?',
+  'test.road-neutral': 'Row {row}{lever, select, some {, lever in {position}} other {}}, engine running',
   'test.gauge':
     'Gauge at the port of {element}, range {row}{lever, select, some {, lever in {position}} other {}}',
   'test.codes': 'Read the circuit codes',

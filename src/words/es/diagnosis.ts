@@ -17,8 +17,7 @@ export const DIAGNOSIS = {
   'fault.low-pressure': 'la presión bajó a {percent} % en todas partes',
 
   'test.road-range': 'Manejar en la marcha {row}{lever, select, some {, palanca en {position}} other {}}',
-  'test.road-neutral':
-    'Fila {row}{lever, select, some {, palanca en {position}} other {}}, motor en marcha: ¿se queda quieto?',
+  'test.road-neutral': 'Fila {row}{lever, select, some {, palanca en {position}} other {}}, motor en marcha',
   'test.gauge':
     'Manómetro en la toma de {element}, marcha {row}{lever, select, some {, palanca en {position}} other {}}',
   'test.codes': 'Leer los códigos de circuito',
