@@ -1,9 +1,10 @@
-/** The whole check, as `npm test` and CI run it: style, types, unit tests, build, browser tests; then one line. */
+/** The whole check, as `npm test` and CI run it: style, types, dependencies, unit tests, build, browser tests; then one line. */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ensureChromium } from './browser/chromium.ts';
+import { audit } from './dependencies.ts';
 
 const reports = mkdtempSync(join(tmpdir(), 'detent-tests-'));
 let passed = 0;
@@ -43,6 +44,16 @@ const json = (file: string) => JSON.parse(readFileSync(file, 'utf8'));
 check('format and lint', 'biome', ['check', '--error-on-warnings', '.']);
 check('types', 'tsc', ['--noEmit']);
 check('types of core, without browser or Node', 'tsc', ['--noEmit', '-p', 'src/core']);
+
+console.log('\n== what is known against the dependencies of the page');
+const known = audit();
+if (known.kind === 'clean') {
+  passed++;
+  console.log(`Nothing grave${known.lesser > 0 ? `; ${known.lesser} lesser: see npm audit` : ''}.`);
+} else if (known.kind === 'vulnerable') {
+  failed++;
+  console.error(`Vulnerable: ${known.names.join(', ')}. See npm audit.`);
+} else console.log(`NOT CHECKED: ${known.why}. This counts neither as passed nor as failed.`);
 
 const unitReport = join(reports, 'unit.json');
 const unitOk = run('unit, property and component tests', 'vitest', [
