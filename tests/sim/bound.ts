@@ -37,6 +37,8 @@ export type Asked = Memory & { readonly lastDay: number };
 const SIZE: GridSize = { stabilities: 72, finerDifficulty: true };
 const WIDTHS = [0.02, 0.006, 0.002, 6e-4, 2e-4, 6e-5, 2e-5];
 const EVALUATIONS = 35;
+/** Seconds wanted may miss the seconds there are by this share before the next width is taken. */
+const TOLERANCE = 0.002;
 
 export function boundOf(cell: Cell, learner: Learner): Bound {
   const { days: count, facts } = cell;
@@ -115,12 +117,21 @@ export function boundOf(cell: Cell, learner: Learner): Bound {
     return { value, gradient };
   };
 
+  const enough = (gradient: Float64Array, logs: Float64Array) => {
+    let [missed, total] = [0, 0];
+    for (const [u, slope] of gradient.entries()) {
+      missed += Math.abs(slope);
+      total += Math.exp(logs[u]!) * calendar.attendance[u]! * (calendar.seconds[u]! / facts);
+    }
+    return missed < TOLERANCE * total;
+  };
   let prices = new Float64Array(count).fill(0.03 / rightSeconds);
   let share = Number.POSITIVE_INFINITY;
   let best = prices;
   for (const width of WIDTHS) {
     const logs = minimise((x) => evaluate(x.map(Math.exp), width), prices.map(Math.log), {
       evaluations: EVALUATIONS,
+      enough,
     });
     prices = logs.map((log) => Math.max(1e-12, Math.exp(log)));
     const { value } = evaluate(prices, 1e-12);

@@ -43,7 +43,7 @@ export function allJobs(): Job[] {
   const seconds = { rightSeconds: 10, wrongSeconds: 22 };
   return [
     ...jobs('known', grid({}), runsOf(6, 3)),
-    ...jobs('unknown', grid({ known: false }), runsOf(10, 5)),
+    ...jobs('unknown', grid({ known: false }), runsOf(10, 3)),
     ...jobs(
       'seconds',
       grid(seconds).filter(({ facts }) => facts === 300),

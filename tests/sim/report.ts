@@ -14,11 +14,12 @@ const nameOf = ({ cell }: { cell: Measured['cell'] }) =>
 function sharesTable(cells: readonly Measured[]): string {
   const policies = cells[0]!.rows.map(({ policy }) => policy);
   return table(
-    ['facts / days / minutes', 'bound', 'ours', 'ours / bound', ...policies.slice(1)],
+    ['facts / days / minutes', 'runs', 'bound', 'ours', 'ours / bound', ...policies.slice(1)],
     cells.map((measured) => {
       const [own, ...others] = measured.rows;
       return [
         nameOf(measured),
+        String(measured.runs),
         share(measured.bound),
         share(own!.share),
         `**${own!.ratio.mean.toFixed(4)}** ± ${own!.ratio.error.toFixed(4)}`,
@@ -78,10 +79,22 @@ function summary(of: Table, done: readonly Done[], target: number): string {
   ].join(' ');
 }
 
+function mixedSummary(done: readonly Done[]): string {
+  const rows = done.flatMap((entry) =>
+    entry.table === 'mixed'
+      ? entry.measured.rows.map((each) => ({ ...each, name: nameOf(entry.measured) }))
+      : [],
+  );
+  const better = rows.filter(({ behind }) => behind.mean < -2 * behind.error - 1e-6);
+  return better.length === 0
+    ? 'No baseline is better by more than two standard errors.'
+    : `Better than ours by more than two standard errors: ${better.map(({ policy, name }) => `${policy} (${name})`).join(', ')}.`;
+}
+
 export function makeReport(done: readonly Done[]): string {
   return `# Simulation of the plan
 
-Made by \`npm run -s sim\` (tests/sim, about a quarter of an hour on two cores); do not edit by hand.
+Made by \`npm run -s sim\` (tests/sim, about ten minutes on two idle cores); do not edit by hand.
 
 Simulated learners practise every day until the day before class. Score: mean true recall of all facts on the class
 day; a fact never asked counts 0. At the first ask a fact is known with chance 0.3. Memory follows the FSRS-6 model.
@@ -136,6 +149,8 @@ ${makeTable('missed', done)}
 Questions drawn from the shipped decks and their families, some needing several facts, some open to guessing. The
 learner knows each fact by its own chance; the scheduler sees right or wrong and credits it by the mixture rule, or for
 comparison is told which facts were known. No bound is known for this world.
+
+${mixedSummary(done)}
 
 ${makeTable('mixed', done)}
 `;
