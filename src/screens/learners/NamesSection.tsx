@@ -32,6 +32,7 @@ function OneLearner({ learner, isHere, registry, say, tell }: OneProps) {
   const { id, name } = learner;
   const [typed, setTyped] = useState(name);
   const [sure, setSure] = useState(false);
+  const hints = [...(isHere ? ['shop.here-now'] : []), ...(learner.hasPin ? ['names.with-pin'] : [])];
   const rename = async (event: FormEvent) => {
     event.preventDefault();
     const read = readName(typed);
@@ -47,11 +48,7 @@ function OneLearner({ learner, isHere, registry, say, tell }: OneProps) {
   return (
     <details className="name-fold">
       <summary>
-        {name}
-        <span className="aside">
-          {isHere && ` ${say(phrase('shop.here-now'))}`}
-          {learner.hasPin && ` ${say(phrase('names.with-pin'))}`}
-        </span>
+        {name} <span className="aside">{hints.map((hint) => say(phrase(hint))).join(', ')}</span>
       </summary>
       <div className="unit-part">
         <form className="name-form" onSubmit={(event) => void rename(event)}>

@@ -1,4 +1,5 @@
 /** What one learner does with his own place: a PIN, and all his answers in a file. */
+import { Link } from 'wouter';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { KnownLearner, Registry } from '../../storage/learners/registry.ts';
 import type { Say } from '../../words/words.ts';
@@ -45,6 +46,11 @@ export function OwnPlace({ learner, registry, say }: Props) {
           storeOf={async () => ({ ok: true, value: store })}
           say={say}
         />
+        <p>
+          <Link href="/device" className="button plain">
+            {say(phrase('device.link'))}
+          </Link>
+        </p>
       </section>
     </section>
   );
