@@ -21,6 +21,8 @@ export interface MakeRequest {
   readonly read: Read;
   /** The issue before, when it is handed out again. */
   readonly last: Assignment | null;
+  /** The correction since the issue before is kept already. */
+  readonly corrected?: boolean;
 }
 
 export type Made =
@@ -35,9 +37,10 @@ export type Made =
       readonly compared: boolean;
     };
 
-async function correctionOf({ services, unit, fields, last }: MakeRequest) {
+async function correctionOf({ services, unit, fields, last, corrected = false }: MakeRequest) {
   const { deck } = unit;
-  if (!last || last.deck.revision >= deck.revision) return pass({ correction: null, compared: false });
+  if (!last || corrected || last.deck.revision >= deck.revision)
+    return pass({ correction: null, compared: false });
   const revisions = await services.store.classroom.revisionsOf(deck.id);
   if (!revisions.ok) return revisions;
   const before = revisions.value.find(({ revision }) => revision === last.deck.revision);

@@ -1,5 +1,7 @@
 /** The group as a whole: what it mixes up, what nobody holds, bench groups, before and after class, flags. */
+
 import { useMemo, useState } from 'react';
+import { Link } from 'wouter';
 import { compareBeforeAfter, LEAST_PEOPLE } from '../../core/group/before-after.ts';
 import { benchGroups } from '../../core/group/bench-groups.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
@@ -170,6 +172,12 @@ export function FlagList({ group: { flags, unit }, say }: Props) {
               <p className="aside">{say(phrase('group.flag-older', { revision }))}</p>
             )}
             <p className="provenance">{`${flag.deck} r${revision} ${family} ${fact} ${seed}`}</p>
+            <Link
+              className="button plain"
+              href={`/workshop/fix/${flag.deck}/${encodeURIComponent(`flag:${id}`)}`}
+            >
+              {say(phrase('fix.link'))}
+            </Link>
           </li>
         );
       })}

@@ -1,4 +1,5 @@
 /** The search box: what answers to it is listed with the part of the page it stands on. Enter jumps to the first. */
+import { Link } from 'wouter';
 import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Found } from '../../core/unit/find.ts';
 import type { Say } from '../../words/words.ts';
@@ -30,9 +31,14 @@ interface Props {
   readonly found: readonly Found[] | null;
   readonly onPick: (found: Found) => void;
   readonly say: Say;
+  /** Id of the deck, where it can be put right. */
+  readonly deck: string;
 }
 
-export function LookFor({ text, onText, found, onPick, say }: Props) {
+/** With fewer answers than this somebody has found what he looked for. */
+const FEW = 3;
+
+export function LookFor({ text, onText, found, onPick, say, deck }: Props) {
   // Plates that nobody can tell apart are one entry.
   const hits = new Map<string, Found>();
   for (const each of found ?? []) {
@@ -73,6 +79,13 @@ export function LookFor({ text, onText, found, onPick, say }: Props) {
           ))}
         </ul>
       )}
+      {hits.size > 0 &&
+        hits.size <= FEW &&
+        [...hits].map(([told, { ref }]) => (
+          <Link key={told} href={`/workshop/fix/${deck}/${encodeURIComponent(ref)}`}>
+            {say(phrase('fix.look-up', { what: told }))}
+          </Link>
+        ))}
     </form>
   );
 }

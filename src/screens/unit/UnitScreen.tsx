@@ -145,7 +145,7 @@ export function UnitScreen({ unit, say }: Props) {
       }
       titleBlock={titleBlockOf(unit, say)}
     >
-      <LookFor text={text} onText={look} found={found} onPick={pick} say={say} />
+      <LookFor text={text} onText={look} found={found} onPick={pick} say={say} deck={unit.deck.id} />
       {isSearching && told(hanging)}
       {!isSearching && <Contents parts={held.map(([part]) => part)} say={say} />}
       <NarrowedProvider value={narrowed}>

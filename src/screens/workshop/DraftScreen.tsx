@@ -4,7 +4,9 @@ import { Link } from 'wouter';
 import { checkDraft } from '../../content/draft.ts';
 import { dateOfDay } from '../../core/memory/day.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
+import type { Ref } from '../../core/unit/refs.ts';
 import type { DeckDraft } from '../../core/workshop/draft.ts';
+import { placeOf } from '../../core/workshop/place-of.ts';
 import type { StoredDraft } from '../../storage/workshop.ts';
 import { Sheet } from '../../ui/Sheet.tsx';
 import { useServices } from '../services.ts';
@@ -17,6 +19,7 @@ import { ControlSection } from './ControlSection.tsx';
 import type { Desk } from './desk.ts';
 import { Findings } from './Findings.tsx';
 import { FitSection } from './FitSection.tsx';
+import { FixNote } from './FixNote.tsx';
 import { LeverSection } from './LeverSection.tsx';
 import { NameSection } from './NameSection.tsx';
 import { PublishSection } from './PublishSection.tsx';
@@ -40,10 +43,12 @@ const REST_MS = 200;
 interface Props {
   readonly id: string;
   readonly section: string | undefined;
+  /** What is put right here: "flag:" and an id, or a reference. */
+  readonly about: string | undefined;
   readonly onChange: () => void;
 }
 
-export function DraftScreen({ id, section, onChange }: Props) {
+export function DraftScreen({ id, section, about, onChange }: Props) {
   const { store, sayFor } = useServices();
   const say = sayFor(null);
   const stored = useLoaded(() => store.workshop.draft(id), id);
@@ -62,6 +67,7 @@ export function DraftScreen({ id, section, onChange }: Props) {
       stored={stored.value}
       writer={writer.ok ? writer.value : ''}
       section={SECTION_IDS.find((known) => known === section) ?? 'unit'}
+      about={about}
       onChange={onChange}
     />
   );
@@ -71,10 +77,11 @@ interface OpenedProps {
   readonly stored: StoredDraft;
   readonly writer: string;
   readonly section: SectionId;
+  readonly about: string | undefined;
   readonly onChange: () => void;
 }
 
-function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
+function Opened({ stored, writer: known, section, about, onChange }: OpenedProps) {
   const { store, now, sayFor } = useServices();
   const start = useMemo(() => JSON.parse(stored.text) as DeckDraft, [stored]);
   const { history, act, saving } = useDraft(stored.id, start);
@@ -99,6 +106,7 @@ function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
       void store.workshop.nameWriter(name);
     },
     today: dateOfDay(now().day),
+    focus: about === undefined || about.startsWith('flag:') ? null : placeOf(start, about as Ref),
   };
   const keys = (event: KeyboardEvent) => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
@@ -160,6 +168,9 @@ function Opened({ stored, writer: known, section, onChange }: OpenedProps) {
         <div className="workshop-body">
           <SectionList draftId={stored.id} section={section} say={say} />
           <div className="workshop-desk">
+            {about !== undefined && (
+              <FixNote desk={desk} draftId={stored.id} section={section} about={about} />
+            )}
             <Findings desk={desk} draftId={stored.id} section={section} />
             <section id="workshop-section" className="unit-part" aria-labelledby="workshop-heading">
               <h2 id="workshop-heading">{say(phrase(`workshop.section.${section}`))}</h2>

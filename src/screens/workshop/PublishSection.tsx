@@ -12,6 +12,7 @@ import type { StoreTrouble } from '../../storage/trouble.ts';
 import { fileName, saveFile } from '../handing/save-file.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
+import { Correct } from './Correct.tsx';
 import type { Desk } from './desk.ts';
 import { type Published, publish } from './publish.ts';
 
@@ -79,6 +80,11 @@ export function PublishSection({ desk, onChange }: Props) {
           </div>
         )}
       </div>
+      <Correct
+        key={`${made.id} ${told?.kind === 'published' ? told.deck.revision : ''}`}
+        desk={desk}
+        deckId={String(made.id ?? '')}
+      />
       <h3>{say(phrase('workshop.files'))}</h3>
       <p className="aside">{say(phrase('workshop.files-hint'))}</p>
       <div className="row-of-buttons">

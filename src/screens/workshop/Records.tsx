@@ -44,6 +44,7 @@ export function Records({ desk, at, kind, ordered = false, folds = false, head, 
   const move = (from: number, to: number) => desk.edit({ kind: 'move', at, from, to });
   return Array.from({ length: count }, (_, index) => {
     const title = say(head(index));
+    const wanted = [...at, index].every((step, depth) => desk.focus?.[depth] === step);
     const keys = (
       <div className="record-keys">
         {ordered && index > 0 && key(title, 'workshop.up', () => move(index, index - 1))}
@@ -55,7 +56,7 @@ export function Records({ desk, at, kind, ordered = false, folds = false, head, 
       // biome-ignore lint/suspicious/noArrayIndexKey: ids change while they are typed; the position is what stays
       <fieldset key={index} className={folds ? 'frame record folds' : 'frame record'} aria-label={title}>
         {folds ? (
-          <Fold summary={title} starts={index >= before.current || count === 1 ? 'open' : 'closed'}>
+          <Fold summary={title} starts={wanted || index >= before.current || count === 1 ? 'open' : 'closed'}>
             <div className="record-body">
               {keys}
               {children([...at, index], index)}

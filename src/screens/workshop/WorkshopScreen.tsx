@@ -2,7 +2,7 @@
 import { type ChangeEvent, useState } from 'react';
 import { Link, Route, Switch, useLocation } from 'wouter';
 import { sentenceOf } from '../../content/finding.ts';
-import { readJson } from '../../content/json.ts';
+import { readJson, textOfFile } from '../../content/json.ts';
 import { openDraft } from '../../content/open-draft.ts';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import { type DeckDraft, emptyDraft } from '../../core/workshop/draft.ts';
@@ -15,6 +15,7 @@ import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
 import { DraftScreen } from './DraftScreen.tsx';
+import { FixScreen } from './FixScreen.tsx';
 import './workshop.css';
 
 interface Props {
@@ -74,7 +75,7 @@ function DraftList() {
     const input = event.target;
     const [file] = input.files ?? [];
     if (!file) return;
-    const json = readJson(await file.text());
+    const json = readJson(await textOfFile(file));
     input.value = '';
     if (!json.ok) return setRefused(sentenceOf(json.error));
     const opened = openDraft(json.value.value);
@@ -195,8 +196,21 @@ export function WorkshopScreen({ onChange }: Props) {
       <Route path="/workshop">
         <DraftList />
       </Route>
-      <Route path="/workshop/:draft/:section?">
-        {({ draft, section }) => <DraftScreen id={draft} section={section} onChange={onChange} />}
+      <Route path="/workshop/fix/:deck/:about">
+        {({ deck, about }) => <FixScreen deck={deck} about={decodeURIComponent(about)} />}
+      </Route>
+      <Route path="/workshop/:draft/*?">
+        {({ draft, '*': rest = '' }) => {
+          const [section, about] = rest.split('/');
+          return (
+            <DraftScreen
+              id={draft}
+              section={section}
+              about={about === undefined ? undefined : decodeURIComponent(about)}
+              onChange={onChange}
+            />
+          );
+        }}
       </Route>
     </Switch>
   );

@@ -1,6 +1,6 @@
 /** What every section of the workshop works with: the draft, how it is changed, and what the checks say of it. */
 import type { DraftCheck } from '../../content/draft.ts';
-import type { DeckDraft, Edit } from '../../core/workshop/draft.ts';
+import type { DeckDraft, Edit, Place } from '../../core/workshop/draft.ts';
 import type { Say } from '../../words/words.ts';
 
 export interface Desk {
@@ -21,6 +21,8 @@ export interface Desk {
   nameWriter(name: string): void;
   /** YYYY-MM-DD. */
   readonly today: string;
+  /** The record that somebody came for: it stands open. */
+  readonly focus: Place | null;
 }
 
 export interface SectionProps {

@@ -14,6 +14,7 @@ import { EXCHANGE } from './exchange.ts';
 import { FAULT_EFFECTS } from './fault-effects.ts';
 import { FAULTS } from './faults.ts';
 import { FINDINGS } from './findings.ts';
+import { FIX } from './fix.ts';
 import { GAUGE_DRAWINGS } from './gauge-drawings.ts';
 import { GEARS } from './gears.ts';
 import { HAND_RULE_WORDS } from './hand-rules.ts';
@@ -61,6 +62,7 @@ export const EN: Readonly<Record<string, string>> = {
   ...FAULT_EFFECTS,
   ...FAULTS,
   ...FINDINGS,
+  ...FIX,
   ...HAND_RULE_WORDS,
   ...OIL,
   ...ONE_WAYS,
