@@ -100,6 +100,9 @@ function findRepeatedKeys(node: Node, path: Path, into: Path[]): void {
   }
 }
 
+/** Text of a file, as much of it as can be told to be too large: a letter has at most four bytes. */
+export const textOfFile = (file: Blob): Promise<string> => file.slice(0, 4 * MAX_LENGTH + 1).text();
+
 /** Parses JSON text; the one finding says where it stops being JSON. */
 export function readJson(source: string): Result<JsonText, Finding> {
   const text = source.startsWith('\uFEFF') ? source.slice(1) : source;

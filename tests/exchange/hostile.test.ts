@@ -1,5 +1,5 @@
 /** Whatever is handed over by whomever: it is taken whole or not at all, nothing throws, and nothing takes for ever. */
-import { deflateRawSync } from 'node:zlib';
+import { deflateRawSync, deflateSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { crc32, toBase64Url, utf8 } from '../../src/exchange/bytes.ts';
@@ -16,6 +16,7 @@ import { MAX_DEPTH, MAX_TEXT } from '../../src/exchange/json.ts';
 import { wordIn } from '../../src/exchange/link.ts';
 import { readMessage, sealReport, writeAssignment, writeReport } from '../../src/exchange/message.ts';
 import { MAX_PACKET, packText } from '../../src/exchange/packet.ts';
+import { MOST_PIXELS, pixelsIn } from '../../src/exchange/picture-size.ts';
 import { makeCode, type Pixels, readCode } from '../../src/exchange/qr.ts';
 import { type Incoming, readIncoming, readIncomingFile } from '../../src/exchange/read.ts';
 import { checkSeal, makeDeviceKey, sealText } from '../../src/exchange/seal.ts';
@@ -253,6 +254,76 @@ describe('chains of codes', () => {
       ),
       runs(20),
     );
+  });
+});
+
+/** A PNG of so many pixels, all black: one bit each before it is compressed (PNG 1.2, chunks IHDR and IDAT). */
+function blackPng(width: number, height: number): Uint8Array {
+  const chunk = (name: string, data: Buffer) => {
+    const body = Buffer.concat([Buffer.from(name, 'latin1'), data]);
+    const length = Buffer.alloc(4);
+    length.writeUInt32BE(data.length);
+    return Buffer.concat([length, body, Buffer.from(crc32(body), 'hex')]);
+  };
+  const head = Buffer.alloc(13);
+  head.writeUInt32BE(width, 0);
+  head.writeUInt32BE(height, 4);
+  head[8] = 1;
+  const rows = deflateSync(Buffer.alloc((1 + Math.ceil(width / 8)) * height));
+  const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+  return Uint8Array.from(
+    Buffer.concat([signature, chunk('IHDR', head), chunk('IDAT', rows), chunk('IEND', Buffer.alloc(0))]),
+  );
+}
+
+describe('pictures', () => {
+  test('E5 a small file that unpacks into hundreds of megabytes is known by its size', async () => {
+    const bomb = blackPng(20_000, 20_000);
+    expect(bomb.length).toBeLessThan(100_000);
+    expect(await pixelsIn(bomb)).toBe(400_000_000);
+    expect(400_000_000).toBeGreaterThan(MOST_PIXELS);
+    expect(await pixelsIn(blackPng(30, 20))).toBe(600);
+  });
+
+  test('E6 bytes of any kind, and heads of pictures changed, have a size or none', async () => {
+    const text = (letters: string) => [...Buffer.from(letters, 'latin1')];
+    const heads = [
+      [...blackPng(8, 8)],
+      [
+        0xff, 0xd8, 0xff, 0xe0, 0, 4, 0, 0, 0xff, 0xc0, 0, 17, 8, 0, 16, 0, 16, 3, 1, 0x22, 0, 2, 0x11, 1, 3,
+        0x11, 1,
+      ],
+      [...text('GIF89a'), 16, 0, 16, 0, 0, 0, 0],
+      [...text('RIFF'), 40, 0, 0, 0, ...text('WEBPVP8X'), 10, 0, 0, 0, 0, 0, 0, 0, 15, 0, 0, 15, 0, 0],
+      [
+        0,
+        0,
+        0,
+        24,
+        ...text('ftypavif'),
+        0,
+        0,
+        0,
+        0,
+        ...text('avifmif1'),
+        0,
+        0,
+        0,
+        40,
+        ...text('meta'),
+        ...Array(60).fill(0),
+      ],
+      [...text('BM'), ...Array(60).fill(1)],
+    ].map((bytes) => Uint8Array.from(bytes));
+    await fc.assert(
+      fc.asyncProperty(fc.nat(heads.length - 1), byteEdits, fc.uint8Array({ maxLength: 80 }), async (which, list, any) => {
+        for (const head of [editedBytes(heads[which]!, list), any, Uint8Array.from([...heads[which]!.slice(0, 12), ...any])]) {
+          const size = await pixelsIn(head);
+          expect(size === null || size > 0).toBe(true);
+        }
+      }),
+      runs(300),
+    ); // biome-ignore format: kinds of heads
   });
 });
 

@@ -42,10 +42,10 @@ export function DecksScreen({ inUse, onChange }: Props) {
     const input = event.target;
     const [file] = input.files ?? [];
     if (!file) return;
-    const text = await file.text();
-    input.value = '';
     // Checking a file is rare on a phone, so its code is only loaded here.
-    const { loadDeck, sentenceOf } = await import('../../content/index.ts');
+    const { loadDeck, sentenceOf, textOfFile } = await import('../../content/index.ts');
+    const text = await textOfFile(file);
+    input.value = '';
     const loaded = loadDeck(text);
     if (!loaded.ok) {
       const count = loaded.error.length;

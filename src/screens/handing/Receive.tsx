@@ -6,6 +6,7 @@ import { type ChangeEvent, useCallback, useEffect, useRef, useState } from 'reac
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import type { Result } from '../../core/result.ts';
 import { type Chain, missingPieces } from '../../exchange/chain.ts';
+import { MAX_TEXT } from '../../exchange/json.ts';
 import type { Received } from '../../exchange/message.ts';
 import { readCode } from '../../exchange/qr.ts';
 import { type ExchangeTrouble, trouble, troublePhrase } from '../../exchange/trouble.ts';
@@ -34,9 +35,13 @@ const isPicture = (file: File) => file.type.startsWith('image/');
 
 /** The text of the code in a picture, or the bytes of any other file. */
 async function contentOf(file: File): Promise<Result<string | Uint8Array<ArrayBuffer>, ExchangeTrouble>> {
-  if (!isPicture(file)) return { ok: true, value: new Uint8Array(await file.arrayBuffer()) };
-  const pixels = await pixelsOfFile(file);
-  return pixels ? readCode(pixels) : { ok: false, error: trouble('no-code-seen') };
+  if (isPicture(file)) {
+    const pixels = await pixelsOfFile(file);
+    return pixels.ok ? readCode(pixels.value) : pixels;
+  }
+  // Nothing of it is read that would be refused for its size.
+  if (file.size > MAX_TEXT) return { ok: false, error: trouble('too-large') };
+  return { ok: true, value: new Uint8Array(await file.arrayBuffer()) };
 }
 
 export function Receive({ say, how, word, onReceived }: Props) {

@@ -1,5 +1,8 @@
 /** Pixels of a picture or of what a camera sees, shrunk so far that a code is found quickly. */
+import { fail, pass, type Result } from '../../core/result.ts';
+import { HEAD_BYTES, MOST_PIXELS, pixelsIn } from '../../exchange/picture-size.ts';
 import type { Pixels } from '../../exchange/qr.ts';
+import { type ExchangeTrouble, trouble } from '../../exchange/trouble.ts';
 
 /** Pixels along the longer side: enough for a code of some 700 letters that fills half of the picture. */
 const LONGEST = 1400;
@@ -15,15 +18,18 @@ function pixelsOf(source: CanvasImageSource, width: number, height: number): Pix
   return context.getImageData(0, 0, canvas.width, canvas.height);
 }
 
-/** Null for what is no picture. */
-export async function pixelsOfFile(file: Blob): Promise<Pixels | null> {
+/** "no-code-seen" for what is no picture, "too-large" for one that would unpack into more than a phone has room for. */
+export async function pixelsOfFile(file: Blob): Promise<Result<Pixels, ExchangeTrouble>> {
+  const size = await pixelsIn(new Uint8Array(await file.slice(0, HEAD_BYTES).arrayBuffer()));
+  if (size === null) return fail(trouble('no-code-seen'));
+  if (size > MOST_PIXELS) return fail(trouble('too-large'));
   try {
     const picture = await createImageBitmap(file);
     const pixels = pixelsOf(picture, picture.width, picture.height);
     picture.close();
-    return pixels;
+    return pixels ? pass(pixels) : fail(trouble('no-code-seen'));
   } catch {
-    return null;
+    return fail(trouble('no-code-seen'));
   }
 }
 
