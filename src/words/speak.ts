@@ -25,8 +25,8 @@ function aliasIn(deck: Deck, ref: string, language: Language): string | undefine
   return deck.aliases?.find((alias) => alias.of === ref && isIn(alias.language, language))?.names[0];
 }
 
-/** What the deck calls a thing in a language: its name, with the id where drawings show that; else the id. */
-export function nameOf(deck: Deck, kind: ThingKind, id: string, language: Language): string {
+/** What the deck calls a thing in a language; its id where it has no name. */
+function nameOf(deck: Deck, kind: ThingKind, id: string, language: Language): string {
   const among: Record<ThingKind, readonly Named[] | undefined> = {
     element: deck.train.elements,
     range: [...deck.chart.ranges, ...(deck.chart.neutral ?? [])],
@@ -47,10 +47,9 @@ export function nameOf(deck: Deck, kind: ThingKind, id: string, language: Langua
     fluid: deck.fluids,
     torque: deck.torques,
   };
-  const name =
-    aliasIn(deck, `${kind}:${id}`, language) ?? among[kind]?.find((record) => record.id === id)?.name;
-  if (name === undefined) return id;
-  return LABELLED.includes(kind) && !name.includes(id) ? `${name} ${id}` : name;
+  return (
+    aliasIn(deck, `${kind}:${id}`, language) ?? among[kind]?.find((record) => record.id === id)?.name ?? id
+  );
 }
 
 /** An argument that the message itself writes as a number, or counts. */
@@ -89,7 +88,8 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
       const kind = values.kind as ThingKind;
       const id = String(values.id);
       if (kind === 'shaft' && id === 'case') return speak({ key: 'shaft.case' });
-      return deck ? nameOf(deck, kind, id, language) : id;
+      const name = deck ? nameOf(deck, kind, id, language) : id;
+      return LABELLED.includes(kind) && values.alone !== 'yes' && !name.includes(id) ? `${name} ${id}` : name;
     }
     if (phrase.key === 'text') return written(String(values.text));
     const message = messages[phrase.key];

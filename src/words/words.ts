@@ -5,7 +5,7 @@ import { EN } from './en/index.ts';
 import { ES } from './es/index.ts';
 import { type Language, type Messages, type Say, speakerOf } from './speak.ts';
 
-export { nameOf, type Say } from './speak.ts';
+export type { Say } from './speak.ts';
 
 const CATALOGUES: Readonly<Record<Language, Messages>> = { en: EN, de: DE, es: ES };
 

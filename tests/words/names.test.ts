@@ -1,6 +1,6 @@
 /** What things are called: the deck's name, or its other name in the language of the page. */
 import { describe, expect, it } from 'vitest';
-import { thing } from '../../src/core/questions/phrase.ts';
+import { nameAlone, thing } from '../../src/core/questions/phrase.ts';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeSay } from '../../src/words/words.ts';
 
@@ -38,6 +38,11 @@ describe('names by language', () => {
     { page: 'de', deck: 'de', said: 'low-reverse brake' },
   ] as const)('$page page, deck in $deck', ({ page, deck, said }) => {
     expect(makeSay(deckIn(deck), page)(thing('element', 'B3'))).toBe(`${said} B3`);
+  });
+
+  it('its name alone, where the id stands beside it', () => {
+    expect(makeSay(deckIn(undefined), 'de')(nameAlone('element', 'B3'))).toBe('Rückwärtsbremse');
+    expect(makeSay(deckIn(undefined), 'en')(nameAlone('element', 'B3'))).toBe('low-reverse brake');
   });
 
   it('another name serves where the deck has none', () => {

@@ -39,3 +39,8 @@ export type ThingKind =
 export function thing(kind: ThingKind, id: string): Phrase {
   return { key: 'thing', values: { kind, id } };
 }
+
+/** Its name alone, for where the id stands beside it already. */
+export function nameAlone(kind: ThingKind, id: string): Phrase {
+  return { key: 'thing', values: { kind, id, alone: 'yes' } };
+}

@@ -1,6 +1,6 @@
 /** Elements, solenoids, lever and sensors, each in a line with its source. */
 import { CASE } from '../../core/gears/train.ts';
-import { say as phrase, thing } from '../../core/questions/phrase.ts';
+import { nameAlone, say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import { DrawingView } from '../../ui/drawings/DrawingView.tsx';
 import type { Say } from '../../words/words.ts';
@@ -21,7 +21,7 @@ export function Elements({ unit, say }: Props) {
       head: element.id,
       text: (
         <>
-          {element.name && <strong>{element.name} </strong>}
+          {element.name && <strong>{say(nameAlone('element', element.id))} </strong>}
           {say(phrase(key, { first: thing('shaft', first), second: thing('shaft', second) }))}
         </>
       ),
@@ -42,7 +42,7 @@ export function Solenoids({ unit, say }: Props) {
     head: solenoid.id,
     text: (
       <>
-        {solenoid.name && <strong>{solenoid.name} </strong>}
+        {solenoid.name && <strong>{say(nameAlone('solenoid', solenoid.id))} </strong>}
         {say(phrase('unit.feeds', { what: solenoid.feeds.map(feed) }))},{' '}
         {say(phrase(`unit.unplugged.${solenoid.whenUnplugged}`))}
       </>
@@ -82,7 +82,7 @@ export function Interlocks({ unit, say }: Props) {
 export function LeverPositions({ unit, say }: Props) {
   const entries = (unit.deck.lever?.positions ?? []).map((position) => ({
     ref: `position:${position.id}` as const,
-    head: position.name ?? position.id,
+    head: say(thing('position', position.id)),
     text: say(phrase('unit.lever-rows', { rows: position.rows.map((id) => thing('range', id)) })),
     of: position,
   }));
@@ -92,7 +92,7 @@ export function LeverPositions({ unit, say }: Props) {
 export function Sensors({ unit, say }: Props) {
   const entries = (unit.deck.sensors ?? []).map((sensor) => ({
     ref: `sensor:${sensor.id}` as const,
-    head: sensor.name ?? sensor.id,
+    head: say(thing('sensor', sensor.id)),
     text: say(phrase('unit.reads', { shaft: thing('shaft', sensor.reads), teeth: sensor.teeth })),
     of: sensor,
   }));

@@ -1,5 +1,5 @@
 /** What is looked up before work: fluid, torques, weights; and trouble codes with what they watch here. */
-import { say as phrase } from '../../core/questions/phrase.ts';
+import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Amount } from '../../core/unit/record.ts';
 import type { Ref, Unit } from '../../core/unit/unit.ts';
 import type { UnitSymbol } from '../../core/units/units.ts';
@@ -19,7 +19,7 @@ export function ServiceSection({ unit, say }: Props) {
   const entries = [
     ...fluids.map((fluid) => ({
       ref: `fluid:${fluid.id}` as const,
-      head: fluid.name ?? fluid.id,
+      head: say(thing('fluid', fluid.id)),
       text: [
         fluid.type,
         ...(fluid.dryFill ? [say(phrase('unit.dry-fill', { volume: shown(fluid.dryFill) }))] : []),

@@ -1,6 +1,6 @@
 /** The apply chart: ranges down, elements across. A covered cell holds nothing but its question mark. */
 import { Fragment } from 'react';
-import { say as phrase, thing } from '../../core/questions/phrase.ts';
+import { nameAlone, say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Drawing } from '../../core/questions/question.ts';
 import { makeDecimal } from '../../core/rational.ts';
 import type { DeckElement } from '../../core/unit/deck.ts';
@@ -169,7 +169,7 @@ export function ApplyChart({ drawing, unit, say }: Props) {
             {named.map((element) => (
               <Fragment key={element.id}>
                 <dt>{element.id}</dt>
-                <dd>{element.name}</dd>
+                <dd>{say(nameAlone('element', element.id))}</dd>
               </Fragment>
             ))}
           </dl>

@@ -7,7 +7,7 @@ import {
   valveBodyShown,
 } from '../../core/questions/describe/harness.ts';
 import type { ValveBodyDrawing } from '../../core/questions/drawing.ts';
-import { say as phrase, thing } from '../../core/questions/phrase.ts';
+import { nameAlone, say as phrase } from '../../core/questions/phrase.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Say } from '../../words/words.ts';
 import { useHatching } from './hatching.tsx';
@@ -114,7 +114,7 @@ export function ValveBody({ drawing, unit, say, tapped }: Props) {
             {named.map(({ id }) => (
               <Fragment key={id}>
                 <dt>{id}</dt>
-                <dd>{say(thing('solenoid', id))}</dd>
+                <dd>{say(nameAlone('solenoid', id))}</dd>
               </Fragment>
             ))}
           </dl>
