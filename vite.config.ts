@@ -32,19 +32,36 @@ const contentSecurityPolicy: Plugin = {
 
 /** Families that stand in no folder, by what their names tell; the rest of them is about the chart. */
 const SUBJECTS: readonly (readonly [subject: string, names: RegExp])[] = [
-  ['control', /solenoid|polarity|valve|interlock|guard|unplugged|actual|fails|stuck|fault|scan|behaviour/],
-  ['gears', /gear|number|torque|ratio|speed|set|push|tie|neutral/],
+  ['control', /solenoid|polarity|valve|interlock|guard|unplugged|actual|fails|stuck/],
+  ['gears', /torque|ratio|speed|set|push|tie|neutral/],
 ];
 
-/** The words of a language come in two lots, the families by subject; all else is cut where it is loaded. */
-function chunkOf(file: string): string | null {
-  const [, language, subject] = /\/src\/words\/(..)\/([a-z-]+)\.ts$/.exec(file) ?? [];
-  if (language && subject) return `words-${language}-${DRILL_WORDS.has(subject) ? 'drill' : 'rest'}`;
-  const [, folder, family] = /\/questions\/families\/(?:([a-z]+)\/)?([a-z-]+)\.ts$/.exec(file) ?? [];
-  if (!family || family === 'index') return null;
-  const about = folder ?? SUBJECTS.find(([, names]) => names.test(family))?.[0] ?? 'chart';
-  return `families-${about}`;
+function familiesOf(file: string): string | null {
+  const [, folder, name] = /\/questions\/families\/(?:([a-z]+)\/)?([a-z-]+)\.ts$/.exec(file) ?? [];
+  if (!name || name === 'index') return null;
+  return `families-${folder ?? SUBJECTS.find(([, names]) => names.test(name))?.[0] ?? 'chart'}`;
 }
+
+function wordsOf(file: string): string | null {
+  const [, language, name] = /\/src\/words\/(..)\/([a-z-]+)\.ts$/.exec(file) ?? [];
+  return language && name ? `words-${language}-${DRILL_WORDS.has(name) ? 'drill' : 'rest'}` : null;
+}
+
+/**
+ * What goes together; all else is cut where it is loaded. A first question then needs few files, none waiting for
+ * another: the first script with what all families reckon with, the families of one subject, one lot of words.
+ * What a group takes along it takes from those after it, so no two of them need each other.
+ */
+const CHUNKS = [
+  { name: 'react', test: /\/node_modules\/(react|react-dom|scheduler|wouter)\// },
+  {
+    name: 'reckoning',
+    test: /\/src\/core\/(faults|gears|hydraulics|sequence|speeds|unit)\/|\/src\/core\/questions\/(?!facts|reopen|resting|slip-ups)[a-z-]+\.ts$|\/families\/([a-z]+-(parts|words|rules)|per-unit)\.ts$/,
+  },
+  { name: 'measuring', test: /\/src\/core\/(capacity|electrical|measure|units)\// },
+  { name: wordsOf },
+  { name: familiesOf },
+].map((group, place, all) => ({ ...group, priority: all.length - place }));
 
 export default defineConfig({
   base: './',
@@ -56,7 +73,7 @@ export default defineConfig({
         hostType === 'html' ? files : files.filter((file) => file.endsWith('.css')),
     },
     rolldownOptions: {
-      output: { codeSplitting: { includeDependenciesRecursively: false, groups: [{ name: chunkOf }] } },
+      output: { codeSplitting: { groups: CHUNKS } },
     },
   },
   plugins: [
