@@ -150,7 +150,7 @@ test('left alone, it goes back to the names, and the drill waits for its learner
   await atTheDrill(page);
   await share(page);
   await page.getByRole('radio', { name: '1 minute', exact: true }).click();
-  await page.getByRole('link', { name: 'Back' }).click();
+  await page.getByRole('link', { name: 'Back', exact: true }).click();
   await page.getByRole('button', { name: 'Start' }).click();
   await answerOnce(page, true);
   await goOn(page);
