@@ -55,8 +55,8 @@ function nameOf(deck: Deck, kind: ThingKind, id: string, language: Language): st
 /** An argument that the message itself writes as a number, or counts. */
 const COUNTED = /\{(\w+), *(?:number|plural)/g;
 
-/** A message without these characters says itself: no need to parse it. */
-const PLAIN = /^[^{}']*$/;
+/** A message of text and bare names of values says itself: nothing needs to be parsed or formatted. */
+const PLAIN = /^[^{}']*(?:\{\w+\}[^{}']*)*$/;
 
 /**
  * A speaker of these messages; with a deck it knows the deck's names. Messages that come later are found as
@@ -94,7 +94,12 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
     if (phrase.key === 'text') return written(String(values.text));
     const message = messages[phrase.key];
     if (message === undefined) throw new Error(`no words for "${phrase.key}"`);
-    if (PLAIN.test(message)) return message;
+    if (PLAIN.test(message))
+      return message.replaceAll(/\{(\w+)\}/g, (_, name) => {
+        const value = values[name];
+        if (value === undefined) throw new Error(`no value for {${name}} of "${phrase.key}"`);
+        return String(render(value));
+      });
     let format = formats.get(phrase.key);
     if (!format) {
       format = {
