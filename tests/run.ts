@@ -72,6 +72,7 @@ count('unit tests', unitOk, () => {
 });
 
 check('build', 'vite', ['build', '--logLevel', 'warn']);
+check('what the first scripts weigh', 'tsx', ['tests/first-scripts.ts']);
 
 try {
   const browser = ensureChromium();
