@@ -37,6 +37,7 @@ test('two learners in two tabs, a PIN, idle time, no network, and the end of ter
   page,
   context,
 }) => {
+  test.setTimeout(180_000);
   const complaints = listen(page);
   await page.goto('/');
   await atTheDrill(page);
