@@ -4,7 +4,7 @@
  * apart, by nobody. Its value function also serves as control variate: what an answer changes in value, less
  * what it was expected to change, has mean 0 under every policy and takes most of the luck out of a score.
  */
-import { columnOf, type GridSize, layGrid, rowOf } from '../../src/core/plan/grid.ts';
+import { columnOf, type GridSize, layGrid, PLANNING, rowOf } from '../../src/core/plan/grid.ts';
 import { minimise } from '../../src/core/plan/minimise.ts';
 import { lookBack, lookForward, noFlow, programmeFor } from '../../src/core/plan/programme.ts';
 import { after, type Memory, recallAfter } from '../../src/core/plan/transition.ts';
@@ -36,13 +36,17 @@ export type Asked = Memory & { readonly lastDay: number };
 
 const SIZE: GridSize = { stabilities: 72, finerDifficulty: true };
 const WIDTHS = [0.02, 0.006, 0.002, 6e-4, 2e-4, 6e-5, 2e-5];
-const EVALUATIONS = 35;
+/** At each width at most; an evaluation takes time as the square of the days. */
+const evaluationsFor = (days: number) => (days > 30 ? 35 : 150);
+/** The same on the fine grid, at the last two widths. */
+const LAST_EVALUATIONS = 12;
 /** Seconds wanted may miss the seconds there are by this share before the next width is taken. */
 const TOLERANCE = 0.002;
 
-export function boundOf(cell: Cell, learner: Learner): Bound {
+/** The cell's programme for this learner on a grid. */
+function modelOf(cell: Cell, learner: Learner, size: GridSize) {
   const { days: count, facts } = cell;
-  const grid = layGrid(learner.truth, count, SIZE);
+  const grid = layGrid(learner.truth, count, size);
   const days = Array.from({ length: count }, (_, day) => day);
   const calendar = {
     days,
@@ -125,18 +129,30 @@ export function boundOf(cell: Cell, learner: Learner): Bound {
     }
     return missed < TOLERANCE * total;
   };
-  let prices = new Float64Array(count).fill(0.03 / rightSeconds);
+  /** Prices after each width, from the last ones. */
+  const settle = (start: Float64Array, width: number, evaluations: number) =>
+    minimise((x) => evaluate(x.map(Math.exp), width), start.map(Math.log), { evaluations, enough }).map(
+      (log) => Math.max(1e-12, Math.exp(log)),
+    );
+  return { calendar, evaluate, settle, valueAfter, valueOfFirst, firstSeconds };
+}
+
+export function boundOf(cell: Cell, learner: Learner): Bound {
+  const { days: count } = cell;
+  const { wrongSeconds, rightSeconds } = cell;
+  // Any prices give a bound: they are found on the planner's grid and only finished on the fine one.
+  const coarse = modelOf(cell, learner, PLANNING);
+  const tried: Float64Array[] = [new Float64Array(count).fill(0.03 / rightSeconds)];
+  for (const width of WIDTHS) tried.push(coarse.settle(tried.at(-1)!, width, evaluationsFor(count)));
+  const { calendar, evaluate, settle, valueAfter, valueOfFirst, firstSeconds } = modelOf(cell, learner, SIZE);
   let share = Number.POSITIVE_INFINITY;
-  let best = prices;
-  for (const width of WIDTHS) {
-    const logs = minimise((x) => evaluate(x.map(Math.exp), width), prices.map(Math.log), {
-      evaluations: EVALUATIONS,
-      enough,
-    });
-    prices = logs.map((log) => Math.max(1e-12, Math.exp(log)));
+  let best = tried[0]!;
+  const consider = (prices: Float64Array) => {
     const { value } = evaluate(prices, 1e-12);
     if (value < share) [share, best] = [value, prices];
-  }
+  };
+  for (const prices of tried.slice(-3)) consider(prices);
+  for (const width of WIDTHS.slice(-2)) consider(settle(best, width, LAST_EVALUATIONS));
   evaluate(best, 1e-12);
   const askOn = (u: number, truth: Asked | null) => {
     if (!truth) return valueOfFirst(u) - best[u]! * firstSeconds;
