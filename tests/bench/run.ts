@@ -1,15 +1,28 @@
 /**
  * `npm run bench`: every suite, one table. Fails when a subject is not as many times faster than a baseline
- * as the suite says. To add a suite, export it from a *.bench.ts and name it here.
+ * as the suite says. To add a suite, export it from a *.bench.ts and name it here. With `-- --write` the table goes
+ * to docs/benchmarks.md as well.
  */
+import { writeFileSync } from 'node:fs';
 import { Bench } from 'tinybench';
+import { deck } from './deck.bench.ts';
+import { folding } from './fold.bench.ts';
+import { familyRates, generation } from './generation.bench.ts';
 import { group } from './group.bench.ts';
 import { plan } from './plan.bench.ts';
 import { solver } from './solver.bench.ts';
 import type { Suite } from './suite.ts';
 import { transfer } from './transfer.bench.ts';
 
-const SUITES: readonly Suite[] = [...plan, ...solver, ...group, ...transfer];
+const SUITES: readonly Suite[] = [
+  ...plan,
+  ...solver,
+  ...deck,
+  ...generation,
+  ...folding,
+  ...group,
+  ...transfer,
+];
 
 interface Line {
   readonly name: string;
@@ -63,6 +76,39 @@ for (const line of lines)
     [line.name.padEnd(names), line.micros.padStart(micros), line.times.padStart(times), line.verdict]
       .join('  ')
       .trimEnd(),
+  );
+
+const rates = await familyRates();
+const shown = ({ family, perSecond }: (typeof rates)[number]) => `${family} ${Math.round(perSecond)}`;
+console.log(`Questions a second, the slowest families: ${rates.slice(0, 5).map(shown).join(', ')}.`);
+
+const row = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
+if (process.argv.includes('--write'))
+  writeFileSync(
+    new URL('../../docs/benchmarks.md', import.meta.url),
+    [
+      '# Benchmarks',
+      '',
+      'Written by `npm run bench -- --write`. Times are medians and come and go with the machine; only the ratios, each',
+      'within one run, are claimed. Above one, the other takes longer than ours.',
+      '',
+      row(['what', 'µs', 'ratio', 'asked']),
+      row(['---', '--:', '--:', '---']),
+      ...lines.map(({ name, micros, times, verdict }) =>
+        row(
+          name.startsWith(' ') ? [name.trim(), micros, times, verdict] : [`**${name}**`, micros, times, ''],
+        ),
+      ),
+      '',
+      '## Questions a second, family by family',
+      '',
+      'Made on one core from a shipped deck, the slowest first.',
+      '',
+      row(['family', 'questions a second']),
+      row(['---', '--:']),
+      ...rates.map(({ family, perSecond }) => row([`\`${family}\``, `${Math.round(perSecond)}`])),
+      '',
+    ].join('\n'),
   );
 if (slow > 0) {
   console.error(`${slow} comparisons fell short.`);
