@@ -40,11 +40,13 @@ function opener(db: Dexie): () => Promise<unknown> {
 export function tellerOf(db: Dexie): Tell {
   const open = opener(db);
   return async (act) => {
+    let opened = false;
     try {
       await open();
+      opened = true;
       return pass(await act());
     } catch (error) {
-      const trouble = troubleOf(error);
+      const trouble = troubleOf(error, opened);
       if (!trouble) throw error;
       return fail(trouble);
     }

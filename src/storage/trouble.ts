@@ -2,11 +2,21 @@
 import { Dexie } from 'dexie';
 import type { Result } from '../core/result.ts';
 
-export const STORE_TROUBLES = ['full', 'blocked', 'newer', 'deleted', 'elsewhere', 'unavailable'] as const;
+export const STORE_TROUBLES = [
+  'full',
+  'blocked',
+  'newer',
+  'deleted',
+  'elsewhere',
+  'unavailable',
+  'unwritten',
+] as const;
 /**
  * full: no space left, nothing was written. blocked: an older Detent in another tab holds the database.
  * newer: a newer Detent wrote it, here or in another tab. deleted: it was taken off from another tab.
- * unavailable: the browser gives no database.
+ * elsewhere: the drill at hand went on, ended or was replaced in another tab, nothing was written.
+ * unavailable: the browser gives no database. unwritten: it gave one and could not write to it just now; a disk
+ * that is full can look like this. Nothing was written.
  */
 export type StoreTroubleCode = (typeof STORE_TROUBLES)[number];
 
@@ -48,17 +58,27 @@ const CODES: Readonly<Record<string, StoreTroubleCode>> = {
   [Dexie.errnames.DatabaseClosed]: 'unavailable',
   [Dexie.errnames.MissingAPI]: 'unavailable',
   [Dexie.errnames.OpenFailed]: 'unavailable',
-  [Dexie.errnames.InvalidState]: 'unavailable',
-  [Dexie.errnames.Unknown]: 'unavailable',
-  [Dexie.errnames.Timeout]: 'unavailable',
-  [Dexie.errnames.Abort]: 'unavailable',
   SecurityError: 'unavailable',
 };
 
-/** The trouble behind an error, or undefined when it is a mistake of our own. */
-export function troubleOf(error: unknown): StoreTrouble | undefined {
+/** What may be behind these is said by when they came: while the database was opened, or on it. */
+const UNSPECIFIC: ReadonlySet<string> = new Set([
+  Dexie.errnames.InvalidState,
+  Dexie.errnames.Unknown,
+  Dexie.errnames.Timeout,
+  Dexie.errnames.Abort,
+]);
+
+/** The trouble behind an error, or undefined when it is a mistake of our own. `opened`: the database was open. */
+export function troubleOf(error: unknown, opened: boolean): StoreTrouble | undefined {
   const causes = causesOf(error);
-  const codes = causes.flatMap((cause) => CODES[cause.name] ?? []);
-  const code = codes.find((candidate) => candidate !== 'unavailable') ?? codes[0];
+  const codes = causes.flatMap(({ name }): readonly StoreTroubleCode[] => {
+    if (UNSPECIFIC.has(name)) return [opened ? 'unwritten' : 'unavailable'];
+    const code = CODES[name];
+    return code ? [code] : [];
+  });
+  // A full disk is behind an aborted transaction, a newer version behind a failed opening.
+  const code =
+    codes.find((candidate) => candidate !== 'unavailable' && candidate !== 'unwritten') ?? codes[0];
   return code && { code, detail: causes.map((cause) => `${cause.name}: ${cause.message}`).join(' · ') };
 }

@@ -26,6 +26,18 @@ export interface Running {
   kill(): Promise<void>;
 }
 
+const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** Whether any process of the group is left. */
+function isThere(group: number): boolean {
+  try {
+    process.kill(-group, 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 async function addressOf(child: ChildProcess): Promise<string> {
   let said = '';
   for await (const chunk of child.stderr!) {
@@ -51,6 +63,8 @@ export async function startBrowser(profile: string): Promise<Running> {
       // It is gone already.
     }
     await gone;
+    // Its helpers hold the database's files until the last of them is gone as well.
+    for (let waits = 0; waits < 1000 && isThere(child.pid!); waits++) await pause(10);
     await browser?.close().catch(() => {});
   };
   try {

@@ -95,6 +95,35 @@ describe('an answer is one transaction', () => {
     expect(rows.drills.map((row) => row.index)).toEqual([1]);
   });
 
+  test.each([
+    ['QuotaExceededError', 'full'],
+    ['UnknownError', 'unwritten'],
+  ])(
+    'S3 a transaction that breaks off with %s when it is written out is "%s", and nothing is stored',
+    async (name, code) => {
+      const store = await practising();
+      const put = IDBObjectStore.prototype.put;
+      vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (
+        this: IDBObjectStore,
+        value,
+        key,
+      ) {
+        const request = put.call(this, value, key);
+        if (this.name !== 'drills') return request;
+        request.addEventListener('success', () => {
+          Object.defineProperty(this.transaction, 'error', { value: new DOMException('no', name) });
+          this.transaction.abort();
+        });
+        return request;
+      });
+      const told = await store.recordAttempt(draft('a'), aDrill({ index: 1 }));
+      expect(told).toMatchObject({ ok: false, error: { code } });
+      vi.restoreAllMocks();
+      expect((await must(store.attemptsOf('demo'))).attempts).toEqual([]);
+      expect((await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })))).sequence).toBe(1);
+    },
+  );
+
   test('M34 the same attempt again (a double tap, a retry) changes nothing', async () => {
     const store = await practising();
     const first = await must(store.recordAttempt(draft('a'), aDrill({ index: 1 })));

@@ -12,6 +12,8 @@ export const STORAGE = {
     'Deine Antworten sind sicher. Diese Übung ging in einem anderen Tab weiter, darum wurde das hier nicht gespeichert: mach dort weiter oder drücke auf Hier weitermachen.',
   'storage.unavailable':
     'Dieser Browser gibt Detent gerade keinen Ort zum Speichern. Ein privates Fenster kann der Grund sein: öffne Detent in einem normalen Fenster oder lade neu.',
+  'storage.unwritten':
+    'Das ließ sich gerade nicht speichern; vielleicht hat das Gerät keinen Platz mehr. Was vorher gespeichert wurde, ist sicher. Schaffe Platz und drücke dann noch einmal.',
   'storage.unreadable':
     '{count, plural, one {Eine gespeicherte Antwort} other {# gespeicherte Antworten}} {count, plural, one {ist für diese Version nicht lesbar und bleibt} other {sind für diese Version nicht lesbar und bleiben}} weg. Gelöscht wurde nichts.',
 } as const;

@@ -12,6 +12,8 @@ export const STORAGE = {
     'Your answers are safe. This drill went on in another tab, so this one was not stored: go on there, or press Go on here.',
   'storage.unavailable':
     'This browser gives Detent no place to store answers now. A private window can cause that: open Detent in an ordinary window, or reload.',
+  'storage.unwritten':
+    'This could not be stored just now; the device may have no room left. What was stored before is safe. Free some space, then press once more.',
   'storage.unreadable':
     '{count, plural, one {One stored answer} other {# stored answers}} cannot be read by this version and {count, plural, one {is} other {are}} left out. Nothing was deleted.',
 } as const;

@@ -12,6 +12,8 @@ export const STORAGE = {
     'Tus respuestas están a salvo. Esta práctica siguió en otra pestaña, así que esta no se guardó: sigue allá, o toca Seguir aquí.',
   'storage.unavailable':
     'Este navegador no le da ahora a Detent un lugar para guardar respuestas. Puede ser por una ventana privada: abre Detent en una ventana normal, o recarga.',
+  'storage.unwritten':
+    'Esto no se pudo guardar ahora; quizá ya no hay espacio en el dispositivo. Lo que se guardó antes está a salvo. Libera espacio y vuelve a tocar.',
   'storage.unreadable':
     '{count, plural, one {Una respuesta guardada} other {# respuestas guardadas}} no {count, plural, one {se puede leer con esta versión y queda fuera} other {se pueden leer con esta versión y quedan fuera}}. No se borró nada.',
 } as const;
