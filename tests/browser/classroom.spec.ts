@@ -1,5 +1,4 @@
 /** A class without a server, in two real browsers: assign, take, drill, hand in, collect. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { answerOnce, attemptsIn, goOn, rowsOf } from './practice.ts';
 
@@ -131,61 +130,3 @@ test('an assignment without its deck is one code, read off a picture by another 
   await expect(learner.getByRole('heading', { name: 'An assignment for bench 3' })).toBeVisible();
   await other.close();
 });
-
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`axe finds nothing on the classroom’s screens, and none is wider than a phone (${colorScheme})`, async ({
-    browser,
-  }) => {
-    const context = () =>
-      browser.newContext({ viewport: { width: 320, height: 640 }, colorScheme, reducedMotion: 'reduce' });
-    const [instructor, learner] = [await (await context()).newPage(), await (await context()).newPage()];
-    const audit = async (page: Page, where: string) => {
-      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      const found = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-      expect(found, where).toEqual([]);
-      const wider = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(wider, where).toBe(0);
-    };
-    const hand = (page: Page, text: string) =>
-      page
-        .getByLabel('Files or pictures of codes')
-        .setInputFiles({ name: 'message.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-    const saved = (page: Page) =>
-      downloaded(page, () => page.getByRole('button', { name: /^Save the file/ }).click());
-
-    await instructor.goto('/#/group');
-    await audit(instructor, 'no board');
-    await assign(instructor, 'bench 4');
-    await audit(instructor, 'assign');
-    await instructor.getByRole('button', { name: 'Make the assignment' }).click();
-    await instructor.getByRole('button', { name: 'All codes for paper' }).click();
-    await audit(instructor, 'hand over');
-    const assignment = await saved(instructor);
-
-    await learner.goto('/#/take');
-    await audit(learner, 'take in');
-    await hand(learner, assignment);
-    await learner.getByRole('button', { name: 'Take it' }).click();
-    await audit(learner, 'taken');
-    await learner.getByRole('link', { name: 'To the drill' }).click();
-    await learner.getByRole('button', { name: 'Start' }).click();
-    await expect(learner.getByRole('button', { name: /^Check/ })).toBeVisible();
-    await answerOnce(learner, false);
-    await learner.getByText('Does the unit on the bench say otherwise?').click();
-    await audit(learner, 'flag');
-    await learner.goto('/#/report');
-    await learner.getByLabel(/^Your name/).fill('Ada');
-    await learner.getByRole('button', { name: 'Make the report' }).click();
-    await audit(learner, 'report');
-
-    await instructor.goto('/#/group');
-    await audit(instructor, 'empty board');
-    await hand(instructor, await saved(learner));
-    await instructor.getByText('Ada', { exact: true }).click();
-    await expect(instructor.getByText(/^Sealed by one device/)).toBeVisible();
-    await audit(instructor, 'board');
-    await Promise.all([instructor, learner].map((page) => page.context().close()));
-  });

@@ -1,5 +1,4 @@
 /** The whole way, in a real browser on the built page: load, drill, lose the network, come back tomorrow. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { finishDraft } from '../../src/core/questions/draft.ts';
 import { judge } from '../../src/core/questions/judge.ts';
@@ -98,89 +97,4 @@ test('an apprentice drills, is cut off, loses the network, and gets another dril
   });
 
   expect(complaints).toEqual([]);
-});
-
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`axe finds nothing on any screen (${colorScheme})`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    const audit = async () => {
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).toEqual(
-        [],
-      );
-    };
-    await page.goto('/');
-    await expect(page.getByRole('heading', { name: 'Next drill' })).toBeVisible();
-    await audit();
-    await page.getByRole('button', { name: 'Start' }).click();
-    const forms = new Set<string>();
-    while (!(await page.getByRole('heading', { name: 'Done for now' }).isVisible())) {
-      const { question } = await questionIn(page);
-      const fresh = !forms.has(question.space.form);
-      forms.add(question.space.form);
-      if (fresh) await audit();
-      await answerOnce(page, forms.size % 2 === 0);
-      if (fresh) await audit();
-      await goOn(page);
-    }
-    await audit();
-    for (const path of ['/#/unit', '/#/decks']) {
-      await page.goto(path);
-      await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-      await audit();
-    }
-  });
-
-test('no page is wider than a 320 px phone', async ({ page }) => {
-  await page.setViewportSize({ width: 320, height: 640 });
-  const overflow = () =>
-    page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-  await page.goto('/');
-  await expect(page.getByRole('heading', { name: 'Next drill' })).toBeVisible();
-  expect(await overflow()).toBe(0);
-  await page.getByRole('button', { name: 'Start' }).click();
-  while (!(await page.getByRole('heading', { name: 'Done for now' }).isVisible())) {
-    const { question } = await questionIn(page);
-    expect(await overflow(), `${question.family} ${question.fact} before`).toBe(0);
-    const small = await page
-      .locator('.choice, .button.key')
-      .evaluateAll((keys) =>
-        keys.map((key) => key.getBoundingClientRect().height).filter((height) => height < 56),
-      );
-    expect(small, `${question.family}: targets under 56 px`).toEqual([]);
-    await answerOnce(page, true);
-    expect(await overflow(), `${question.family} ${question.fact} after`).toBe(0);
-    await goOn(page);
-  }
-  for (const path of ['/#/unit', '/#/decks']) {
-    await page.goto(path);
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-    expect(await overflow(), path).toBe(0);
-  }
-});
-
-test('the whole drill can be done with the keyboard alone', async ({ page }) => {
-  await page.goto('/');
-  await page.getByRole('button', { name: 'Start' }).focus();
-  await page.keyboard.press('Enter');
-  await expect(page.getByRole('button', { name: /Check/ })).toBeVisible();
-  let pressed = 0;
-  for (let turn = 0; turn < 6 && pressed < 2; turn++) {
-    const { question } = await questionIn(page);
-    const { space } = question;
-    const answer = question.answers[0];
-    if (space.form === 'set' && answer.form === 'set') {
-      for (const [index, option] of space.options.entries())
-        if (answer.picks.includes(option.id)) await page.keyboard.press(String(index + 1));
-      pressed++;
-    } else if (space.form === 'one' && answer.form === 'one') {
-      await page.keyboard.press(String(space.options.findIndex(({ id }) => id === answer.pick) + 1));
-      pressed++;
-    } else await enter(page, question, answer);
-    await page.keyboard.press('Enter');
-    await expect(page.getByRole('status')).toContainText('Right.');
-    await page.keyboard.press('Enter');
-    await expect(page.getByRole('status')).toHaveCount(0);
-  }
-  expect(pressed).toBeGreaterThan(0);
 });

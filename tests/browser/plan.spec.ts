@@ -1,5 +1,4 @@
 /** The planner in a real browser: its worker plans under the page's policy, without a network too. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { drillIn, rowsOf } from './practice.ts';
 
@@ -73,32 +72,6 @@ test('with a class date the worker plans, offline as well, and nothing breaks th
 
   expect(complaints).toEqual([]);
 });
-
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`how one stands reads on a small phone, and axe finds nothing (${colorScheme})`, async ({ page }) => {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.setViewportSize({ width: 320, height: 640 });
-    await page.goto('/');
-    await page.getByText('Minutes and class date').click();
-    await setClass(page, 4);
-    await expect(page.getByText(/^By class day about/)).toBeVisible({ timeout: 30_000 });
-    const audit = async () => {
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).toEqual(
-        [],
-      );
-      const overflow = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(overflow).toBe(0);
-    };
-    await audit();
-    await page.getByRole('link', { name: 'How you stand' }).click();
-    await expect(page.getByRole('img', { name: /^Expected on class day/ })).toBeVisible();
-    await page.getByText(/^Safety: now 0/).click();
-    await expect(page.getByRole('columnheader', { name: 'By class' })).toBeVisible();
-    await audit();
-  });
 
 test('where no worker can start, the drill is ready all the same and the page says so', async ({ page }) => {
   await page.addInitScript(() => {

@@ -1,5 +1,4 @@
 /** What comes out on paper: Chromium's own PDF, read back page by page. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { extractText, getDocumentProxy } from 'unpdf';
 import { say as phrase } from '../../src/core/questions/phrase.ts';
@@ -106,32 +105,6 @@ test('work sheets: a page for each person first, other questions on the same fac
       expect(tight(sheet)).not.toContain(tight(say(question.explanation.reason)));
     }
 });
-
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`axe finds nothing where sheets are chosen, and none is wider than a phone (${colorScheme})`, async ({
-    page,
-  }) => {
-    await page.setViewportSize({ width: 320, height: 640 });
-    await page.emulateMedia({ colorScheme });
-    await open(page);
-    for (const kind of ['Bench sheet', 'Work sheet']) {
-      await page.getByRole('radio', { name: kind }).check();
-      // A drawing finds out that it is wider than the page once it is laid out.
-      await page.waitForFunction(() =>
-        [...document.querySelectorAll('.dr-scroll')].every(
-          (frame) => frame.scrollWidth <= frame.clientWidth + 1 || frame.hasAttribute('tabindex'),
-        ),
-      );
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual(
-        [],
-      );
-      const wider = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(wider, kind).toBe(0);
-    }
-  });
 
 test('paper is black on white in the dark, too', async ({ page }) => {
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });

@@ -3,13 +3,11 @@
  * paste. What comes out is held against the shipped deck, which was written by hand as a file. How long a whole deck
  * takes is in workshop-hour.spec.ts.
  */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { loadDeck } from '../../src/content/load.ts';
 import { makeRational } from '../../src/core/rational.ts';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
-import { SECTION_IDS } from '../../src/screens/workshop/sections.ts';
 import { shippedDecks } from '../units.ts';
 import { frame, Hand, writeUnit } from './hand.ts';
 import { rowsOf } from './practice.ts';
@@ -117,35 +115,3 @@ test('every key is kept: the page is closed in the middle of a word', async ({ p
   await page.getByRole('button', { name: 'Redo' }).click();
   await expect(page.getByLabel('Unit', { exact: true })).toHaveValue('Heron seven');
 });
-
-for (const [half, colorScheme] of (['light', 'dark'] as const).entries())
-  test(`no section is wider than a 320 px phone; axe finds nothing in every other one (${colorScheme})`, async ({
-    page,
-  }) => {
-    test.setTimeout(180_000);
-    await page.setViewportSize({ width: 320, height: 700 });
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await page.goto('/#/workshop');
-    const audit = async () => {
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).toEqual(
-        [],
-      );
-    };
-    await expect(page.getByRole('heading', { name: 'Workshop' })).toBeVisible();
-    await audit();
-    await page.getByRole('button', { name: 'Change Kestrel 7, before the rebuild class' }).click();
-    const hand = new Hand(page);
-    await expect(page.getByLabel('Unit', { exact: true })).toBeVisible();
-    const names = await page.locator('nav[aria-label="Sections"] a').allTextContents();
-    expect(names).toHaveLength(SECTION_IDS.length);
-    for (const [index, name] of names.entries()) {
-      await hand.go(name);
-      const over = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(over, name).toBe(0);
-      // The other half is looked at in the other colours.
-      if (index % 2 === half) await audit();
-    }
-  });
