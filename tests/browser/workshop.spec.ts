@@ -9,7 +9,7 @@ import { makeRational } from '../../src/core/rational.ts';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import { shippedDecks } from '../units.ts';
-import { frame, Hand, writeUnit } from './hand.ts';
+import { frame, writeUnit } from './hand.ts';
 import { rowsOf } from './practice.ts';
 
 const kestrel = () => shippedDecks().find(({ id }) => id === 'kestrel-7')!;
