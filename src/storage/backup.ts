@@ -25,7 +25,7 @@ import { noteLogChange } from './ledgers.ts';
 import { readRows, readSetting } from './read-rows.ts';
 import { attemptRow, caseValue, deckRow, drillRow, planValue, practiceValue, textValue } from './rows.ts';
 import { checkBookValue } from './self-check-rows.ts';
-import { draftRow } from './workshop.ts';
+import { draftRow, noteRow } from './workshop.ts';
 import { z } from './zod.ts';
 
 const byDeck = <T>(value: z.ZodType<T>) => z.array(z.strictObject({ deck: z.string().min(1), value }));
@@ -47,17 +47,40 @@ const contents = z.strictObject({
   revisions: z.array(revisionRow),
   sheets: z.array(sheetValue),
   drafts: z.array(draftRow),
+  notes: z.array(noteRow).default([]),
   writer: z.string(),
 });
 
 export type Contents = Readonly<z.infer<typeof contents>>;
 
+/** Values besides the answers, lists and objects included; a shop's whole store has some thousands. */
+const MAX_VALUES = 200_000;
+
+/** How many values there are, counted no further than the limit. */
+function countValues(value: unknown, most: number): number {
+  let count = 1;
+  if (typeof value !== 'object' || value === null) return count;
+  for (const key in value) {
+    count += countValues((value as Record<string, unknown>)[key], most - count);
+    if (count > most) break;
+  }
+  return count;
+}
+
 /** The contents, or the first place where they are not what they should be: "attempts.3.day". */
 export function readContents(value: unknown): Result<Contents, { readonly where: string }> {
-  const read = contents.safeParse(value);
-  return read.success
-    ? pass(read.data)
-    : fail({ where: read.error.issues[0]?.path.map(String).join('.') ?? '' });
+  const rest = typeof value === 'object' && value !== null ? { ...value, attempts: null } : value;
+  if (countValues(rest, MAX_VALUES) > MAX_VALUES) return fail({ where: 'contents' });
+  try {
+    const read = contents.safeParse(value);
+    return read.success
+      ? pass(read.data)
+      : fail({ where: (read.error.issues[0]?.path ?? []).map(String).join('.').slice(0, 100) });
+  } catch (error) {
+    // More faults in one list than a call can have arguments, which is how zod hands them on.
+    if (error instanceof RangeError) return fail({ where: 'contents' });
+    throw error;
+  }
 }
 
 const KEYS = {
@@ -70,6 +93,7 @@ const KEYS = {
   plans: 'plan:',
   sheets: 'sheet:',
   drafts: 'workshop-draft:',
+  notes: 'bench-note:',
 } as const;
 
 const tablesOf = (db: Database) =>
@@ -112,6 +136,7 @@ export async function collect(db: Database): Promise<Contents> {
     revisions: readRows(await db.revisions.toArray(), revisionRow),
     sheets: await valuesOf(db, KEYS.sheets, sheetValue),
     drafts: await valuesOf(db, KEYS.drafts, draftRow),
+    notes: await valuesOf(db, KEYS.notes, noteRow),
     writer: (await readSetting(db, KEYS.writer, z.string())) ?? '',
   }));
 }
@@ -176,6 +201,10 @@ async function putClassroom(db: Database, given: Contents): Promise<void> {
     const key = `${KEYS.drafts}${draft.id}`;
     const here = await readSetting(db, key, draftRow);
     if (!here || here.savedAt < draft.savedAt) await db.settings.put({ key, value: draft });
+  }
+  for (const note of given.notes) {
+    const key = `${KEYS.notes}${note.id}`;
+    if (!(await db.settings.get(key))) await db.settings.put({ key, value: note });
   }
 }
 

@@ -67,7 +67,7 @@ describe('B1 a backup holds everything', () => {
     const inIt = new Map([
       ['device', false], ['log-changes', false], ['chosen-deck', true], ['practice:demo', true], ['plan:demo', true],
       ['learner', true], ['self-checks', true], ['case', true], ['sheet:a1/s1', true],
-      ['workshop-draft:draft-here', true], ['workshop-writer', true],
+      ['workshop-draft:draft-here', true], ['bench-note:note-here', true], ['workshop-writer', true],
     ]); // biome-ignore format: a list
     for (const { key, value } of await db.settings.toArray()) {
       expect(inIt.has(key), key).toBe(true);

@@ -89,6 +89,19 @@ export async function fill(store: Store, from = 'here'): Promise<void> {
   await add(classroom.keepRevision({ deck: 'demo', revision: 1, text: '{}', savedAt: 5 }));
   await add(classroom.keepSheet(sheet));
   await add(workshop.keep({ id: `draft-${from}`, unit: 'Kestrel', text: '{"detentDeck":1}', savedAt: 6 }));
+  await add(
+    workshop.keepNote({
+      id: `note-${from}`,
+      unit: 'Kestrel',
+      part: 'washer',
+      seenFrom: 'rear',
+      text: 'tabs up',
+      thickness: { value: '1.78', unit: 'mm' },
+      photo: 'data:image/jpeg;base64,/9j/2Q==',
+      usedIn: { draft: `draft-${from}`, record: 'seats:T1' },
+      madeAt: 6,
+    }),
+  );
   await add(workshop.nameWriter('Ada'));
   for (const result of told) if (!result.ok) throw new Error(result.error.code);
 }

@@ -4,7 +4,7 @@ import type { Result } from '../../src/core/result.ts';
 import { Database } from '../../src/storage/database.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
 import type { StoreTrouble } from '../../src/storage/trouble.ts';
-import type { StoredDraft } from '../../src/storage/workshop.ts';
+import { noteRow, type StoredDraft, type StoredNote } from '../../src/storage/workshop.ts';
 
 const opened: Store[] = [];
 let count = 0;
@@ -69,5 +69,42 @@ describe('decks that are being written', () => {
     expect(await must(workshop.draft('x'))).toBeUndefined();
     expect(await db.settings.get('workshop-draft:x')).toBeDefined();
     db.close();
+  });
+});
+
+describe('bench notes', () => {
+  const note = (changes: Partial<StoredNote> = {}): StoredNote => ({
+    id: 'n1',
+    unit: 'Kestrel',
+    part: 'washer',
+    seenFrom: 'rear',
+    text: 'tabs up',
+    thickness: { value: '1.78', unit: 'mm' },
+    photo: 'data:image/jpeg;base64,/9j/2Q==',
+    usedIn: null,
+    madeAt: 5,
+    ...changes,
+  });
+
+  test('each state takes the place of the one before; they come in the order they were taken', async () => {
+    const { workshop } = open();
+    await must(workshop.keepNote(note({ id: 'n2', madeAt: 9 })));
+    await must(workshop.keepNote(note()));
+    await must(workshop.keepNote(note({ text: 'tabs down' })));
+    expect((await must(workshop.notes())).map(({ id, text }) => [id, text])).toEqual([
+      ['n1', 'tabs down'],
+      ['n2', 'tabs up'],
+    ]);
+    await must(workshop.removeNote('n1'));
+    expect(await must(workshop.notes())).toEqual([note({ id: 'n2', madeAt: 9 })]);
+    expect(await must(workshop.drafts())).toEqual([]);
+  });
+
+  test.each([
+    'data:text/html;base64,PGI+',
+    'https://example.org/a.jpg',
+    'data:image/svg+xml;base64,PHN2Zz4=',
+  ])('only a picture is kept as one: %s', (photo) => {
+    expect(noteRow.safeParse(note({ photo })).success).toBe(false);
   });
 });

@@ -22,6 +22,7 @@ import { FitSection } from './FitSection.tsx';
 import { FixNote } from './FixNote.tsx';
 import { LeverSection } from './LeverSection.tsx';
 import { NameSection } from './NameSection.tsx';
+import { NoteSection } from './NoteSection.tsx';
 import { PublishSection } from './PublishSection.tsx';
 import { RevisionSection } from './RevisionSection.tsx';
 import { SeatSection } from './SeatSection.tsx';
@@ -86,6 +87,8 @@ function Opened({ stored, writer: known, section, about, onChange }: OpenedProps
   const start = useMemo(() => JSON.parse(stored.text) as DeckDraft, [stored]);
   const { history, act, saving } = useDraft(stored.id, start);
   const [writer, setWriter] = useState(known);
+  const [notesVersion, setNotesVersion] = useState(0);
+  const notes = useLoaded(() => store.workshop.notes(), String(notesVersion));
   const draft = history.present;
   const settled = useSettled(draft, REST_MS);
   const check = useMemo(() => checkDraft(settled), [settled]);
@@ -106,6 +109,9 @@ function Opened({ stored, writer: known, section, about, onChange }: OpenedProps
       void store.workshop.nameWriter(name);
     },
     today: dateOfDay(now().day),
+    draftId: stored.id,
+    notes: notes?.ok ? notes.value : [],
+    notesChanged: () => setNotesVersion((before) => before + 1),
     focus: about === undefined || about.startsWith('flag:') ? null : placeOf(start, about as Ref),
   };
   const keys = (event: KeyboardEvent) => {
@@ -130,6 +136,7 @@ function Opened({ stored, writer: known, section, about, onChange }: OpenedProps
     service: () => <ServiceSection desk={desk} />,
     codes: () => <CodeSection desk={desk} />,
     revisions: () => <RevisionSection desk={desk} />,
+    notes: () => <NoteSection desk={desk} />,
     together: () => <TogetherSection desk={desk} />,
     publish: () => <PublishSection desk={desk} onChange={onChange} />,
   };

@@ -3,20 +3,40 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import { type Edit, type Place, valueAt } from '../../core/workshop/draft.ts';
 import type { Desk } from './desk.ts';
 import { ActField, AreaField, type Option, PickField, TextField, TickField, WriterField } from './fields.tsx';
+import { NoteCard } from './NoteCard.tsx';
 
 export const sourceOptions = ({ draft }: Desk): Option[] =>
   (draft.sources ?? []).flatMap(({ id, title }) => (id ? [{ value: id, label: title || id }] : []));
 
 export const checkedBy = ({ writer, today }: Desk) => ({ by: writer, on: today });
 
+/** Bench notes that the record was made from, found by the ids on the way to it. */
+function evidenceFor({ draft, draftId, notes }: Desk, at: Place) {
+  const ids = at.flatMap((step, depth) =>
+    typeof step === 'number'
+      ? [(valueAt(draft, at.slice(0, depth + 1)) as { id?: string } | undefined)?.id ?? '']
+      : [],
+  );
+  const [holder, id] = [ids.length > 1 ? `/${ids.at(-2)}` : '', ids.at(-1) ?? ''];
+  const record = `${at[0]}${holder}:${id}`;
+  return notes.filter(({ usedIn }) => usedIn?.draft === draftId && usedIn.record === record);
+}
+
 export function Provenance({ desk, at }: { readonly desk: Desk; readonly at: Place }) {
   const unsure = valueAt(desk.draft, [...at, 'unsure']) === true;
   const verified = valueAt(desk.draft, [...at, 'verified']) !== undefined;
   const { say, writer } = desk;
   const state = unsure ? 'unsure' : verified ? 'verified' : 'open';
+  const evidence = evidenceFor(desk, at);
   return (
     <details className="provenance-form">
-      <summary>{say(phrase('workshop.provenance', { state }))}</summary>
+      <summary>
+        {say(phrase('workshop.provenance', { state }))}
+        {evidence.length > 0 && ` ${say(phrase('bench.evidence', { count: evidence.length }))}`}
+      </summary>
+      {evidence.map((note) => (
+        <NoteCard key={note.id} note={note} say={say} />
+      ))}
       <div className="fields">
         <PickField
           desk={desk}

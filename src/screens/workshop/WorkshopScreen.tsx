@@ -14,6 +14,7 @@ import { LOCALES } from '../../words/figures.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
+import { BenchScreen } from './BenchScreen.tsx';
 import { DraftScreen } from './DraftScreen.tsx';
 import { FixScreen } from './FixScreen.tsx';
 import './workshop.css';
@@ -113,6 +114,9 @@ function DraftList() {
           />
         </label>
       </div>
+      <Link href="/workshop/bench" className="button">
+        {say(phrase('bench.link'))}
+      </Link>
       {refused && (
         <p className="note" role="alert">
           {say(refused)}
@@ -195,6 +199,9 @@ export function WorkshopScreen({ onChange }: Props) {
     <Switch>
       <Route path="/workshop">
         <DraftList />
+      </Route>
+      <Route path="/workshop/bench">
+        <BenchScreen />
       </Route>
       <Route path="/workshop/fix/:deck/:about">
         {({ deck, about }) => <FixScreen deck={deck} about={decodeURIComponent(about)} />}

@@ -1,6 +1,7 @@
 /** What every section of the workshop works with: the draft, how it is changed, and what the checks say of it. */
 import type { DraftCheck } from '../../content/draft.ts';
 import type { DeckDraft, Edit, Place } from '../../core/workshop/draft.ts';
+import type { StoredNote } from '../../storage/workshop.ts';
 import type { Say } from '../../words/words.ts';
 
 export interface Desk {
@@ -21,6 +22,11 @@ export interface Desk {
   nameWriter(name: string): void;
   /** YYYY-MM-DD. */
   readonly today: string;
+  /** Id of the draft on this device. */
+  readonly draftId: string;
+  /** Bench notes of this device, earliest first. */
+  readonly notes: readonly StoredNote[];
+  notesChanged(): void;
   /** The record that somebody came for: it stands open. */
   readonly focus: Place | null;
 }

@@ -1,6 +1,6 @@
 /** The sections of the workshop, in the order in which a deck is best written, and which part of a deck is in which. */
 export const SECTION_IDS = [
-  'unit', 'chart', 'train', 'solenoids', 'lever', 'controls', 'wires', 'seats', 'stacks', 'fits', 'service',
+  'unit', 'notes', 'chart', 'train', 'solenoids', 'lever', 'controls', 'wires', 'seats', 'stacks', 'fits', 'service',
   'sequences', 'codes', 'names', 'cautions', 'revisions', 'together', 'publish',
 ] as const; // biome-ignore format: names read across
 export type SectionId = (typeof SECTION_IDS)[number];

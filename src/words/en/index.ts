@@ -1,4 +1,5 @@
 /** English: every message the project can say, by key. One file per subject. */
+import { BENCH } from './bench.ts';
 import { CASE } from './case.ts';
 import { CHART } from './chart.ts';
 import { CHART_WORK } from './chart-work.ts';
@@ -45,6 +46,7 @@ import { WORKSHOP } from './workshop.ts';
 import { WORKSHOP_PARTS } from './workshop-parts.ts';
 
 export const EN: Readonly<Record<string, string>> = {
+  ...BENCH,
   ...CASE,
   ...CHART,
   ...CODES,
