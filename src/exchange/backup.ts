@@ -8,7 +8,7 @@ import { fail, pass, type Result } from '../core/result.ts';
 import { utf8 } from './bytes.ts';
 import { columns, MAX_ATTEMPTS, packAttempts, unpackAttempts } from './columns.ts';
 import { gzip } from './deflate.ts';
-import { id, moment, whereWrong } from './fields.ts';
+import { id, list, moment, whereWrong } from './fields.ts';
 import { type ExchangeTrouble, trouble } from './trouble.ts';
 import { z } from './zod.ts';
 
@@ -23,7 +23,7 @@ const backup = z.strictObject({
   detentBackup: z.literal(BACKUP_FORMAT),
   madeAt: moment,
   /** By deck, a part at a time. */
-  answers: z.array(z.strictObject({ deck: id, attempts: columns })).max(1000),
+  answers: list(z.strictObject({ deck: id, attempts: columns }), 1000),
   contents: z.record(z.string(), z.unknown()),
 });
 

@@ -1,6 +1,6 @@
 /**
- * Compression with what every browser has: raw DEFLATE (RFC 1951), and gzip (RFC 1952) for files. Unpacking stops as soon as more comes out than
- * is allowed: a few bytes can be made to unpack into gigabytes.
+ * Compression with what every browser has: raw DEFLATE (RFC 1951), and gzip (RFC 1952) for files. Unpacking stops
+ * as soon as more comes out than is allowed: a few bytes can be made to unpack into gigabytes.
  */
 import { fail, pass, type Result } from '../core/result.ts';
 import { type ExchangeTrouble, trouble } from './trouble.ts';

@@ -5,8 +5,9 @@
 import { type ChangeEvent, useCallback, useEffect, useRef, useState } from 'react';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
 import type { Result } from '../../core/result.ts';
+import { MAX_BACKUP } from '../../exchange/backup.ts';
 import { type Chain, missingPieces } from '../../exchange/chain.ts';
-import { MAX_TEXT } from '../../exchange/json.ts';
+
 import type { Received } from '../../exchange/message.ts';
 import { readCode } from '../../exchange/qr.ts';
 import { type ExchangeTrouble, trouble, troublePhrase } from '../../exchange/trouble.ts';
@@ -40,7 +41,7 @@ async function contentOf(file: File): Promise<Result<string | Uint8Array<ArrayBu
     return pixels.ok ? readCode(pixels.value) : pixels;
   }
   // Nothing of it is read that would be refused for its size.
-  if (file.size > MAX_TEXT) return { ok: false, error: trouble('too-large') };
+  if (file.size > MAX_BACKUP) return { ok: false, error: trouble('too-large') };
   return { ok: true, value: new Uint8Array(await file.arrayBuffer()) };
 }
 
