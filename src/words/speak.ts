@@ -20,9 +20,11 @@ const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'inter
 const isIn = (tag: string | undefined, language: Language) => tag?.toLowerCase().split('-')[0] === language;
 
 /** What a deck of another language says a thing is called in this one, first of all. */
-function aliasIn(deck: Deck, ref: string, language: Language): string | undefined {
+function aliasIn(deck: Deck, kind: ThingKind, id: string, language: Language): string | undefined {
   if (isIn(deck.language, language)) return undefined;
-  return deck.aliases?.find((alias) => alias.of === ref && isIn(alias.language, language))?.names[0];
+  /** Neutral rows are spoken of as ranges. */
+  const refs = kind === 'range' ? [`range:${id}`, `neutral:${id}`] : [`${kind}:${id}`];
+  return deck.aliases?.find(({ of, language: tag }) => refs.includes(of) && isIn(tag, language))?.names[0];
 }
 
 /** What the deck calls a thing in a language; its id where it has no name. */
@@ -47,9 +49,7 @@ function nameOf(deck: Deck, kind: ThingKind, id: string, language: Language): st
     fluid: deck.fluids,
     torque: deck.torques,
   };
-  return (
-    aliasIn(deck, `${kind}:${id}`, language) ?? among[kind]?.find((record) => record.id === id)?.name ?? id
-  );
+  return aliasIn(deck, kind, id, language) ?? among[kind]?.find((record) => record.id === id)?.name ?? id;
 }
 
 /** An argument that the message itself writes as a number, or counts. */

@@ -20,10 +20,11 @@ const deckIn = (language: string | undefined): Deck => ({
       { id: 'B3', kind: 'brake', between: ['out', 'case'], name: 'low-reverse brake' },
     ],
   },
-  chart: { ranges: [] },
+  chart: { ranges: [], neutral: [{ id: 'P', name: 'park', applied: [] }] },
   aliases: [
     { of: 'element:B3', names: ['reverse brake'] },
     { of: 'element:B3', language: 'de-AT', names: ['Rückwärtsbremse', 'Bremse hinten'] },
+    { of: 'neutral:P', language: 'de', names: ['Parken'] },
     { of: 'element:B1', language: 'es', names: ['freno de entrada'] },
   ],
 });
@@ -43,6 +44,10 @@ describe('names by language', () => {
   it('its name alone, where the id stands beside it', () => {
     expect(makeSay(deckIn(undefined), 'de')(nameAlone('element', 'B3'))).toBe('Rückwärtsbremse');
     expect(makeSay(deckIn(undefined), 'en')(nameAlone('element', 'B3'))).toBe('low-reverse brake');
+  });
+
+  it('a neutral row, which is spoken of as a range', () => {
+    expect(makeSay(deckIn('en'), 'de')(thing('range', 'P'))).toBe('Parken');
   });
 
   it('another name serves where the deck has none', () => {
