@@ -8,10 +8,13 @@ import { useNumberKeys } from './use-number-keys.ts';
 /** Labels up to this long sit several to a line. */
 const SHORT = 4;
 const MIDDLING = 22;
+/** A key of two to a line has room for a word this long. */
+const WORD = 12;
 
 export function widthClass(labels: readonly string[]): string {
   const longest = Math.max(...labels.map((label) => label.length));
-  return longest <= SHORT ? 'short' : longest <= MIDDLING ? '' : 'wide';
+  const word = Math.max(...labels.flatMap((label) => label.split(/[\s-]+/)).map(({ length }) => length));
+  return longest <= SHORT ? 'short' : longest <= MIDDLING && word <= WORD ? '' : 'wide';
 }
 
 export function Choices({ space, draft, onChange, say, right }: AnswerProps<'set' | 'one'>) {
