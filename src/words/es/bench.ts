@@ -1,4 +1,4 @@
-/** Notas de banco: se toman con el teléfono al desarmar, y más tarde son parte de un cuaderno. */
+/** Bench notes: taken with the phone while stripping, and made part of a deck later. */
 export const BENCH = {
   'workshop.section.notes': 'Notas de banco',
   'bench.link': 'Notas de banco',
@@ -9,18 +9,18 @@ export const BENCH = {
   'bench.next': 'Nota siguiente',
   'bench.part': 'Qué es',
   'bench.seen-from': '¿Desde qué extremo de la unidad miras?',
-  'bench.end.front': 'desde delante',
+  'bench.end.front': 'desde el frente',
   'bench.end.rear': 'desde atrás',
   'bench.was-seen-from': 'visto {end}',
   'bench.text': 'Qué ves, o haces',
   'bench.thickness': 'Espesor, o lo que lees',
   'bench.keyboard-speech':
     'Para dictar, usa el micrófono del teclado del teléfono. Si funciona sin red, y adónde envía la voz, depende del teléfono.',
-  'bench.speak': 'Dictar (queda en este aparato)',
+  'bench.speak': 'Dictar (queda en este dispositivo)',
   'bench.stop': 'Dejar de escuchar',
   'bench.photo': 'Tomar una foto',
   'bench.other-photo': 'Tomar otra foto en su lugar',
-  'bench.photo-hint': 'Se hace pequeña, y dónde se tomó no se guarda. Sin caras ni matrículas.',
+  'bench.photo-hint': 'Se hace pequeña, y dónde se tomó no se guarda. Sin caras ni placas de vehículos.',
   'bench.no-picture': 'Eso no es una imagen que este navegador pueda leer.',
   'bench.photo-of': 'Foto: {part}',
   'bench.unit': 'De qué unidad',
@@ -28,11 +28,11 @@ export const BENCH = {
   'bench.change': 'Cambiar',
   'bench.unnamed': 'Nota sin nombre',
   'bench.section-hint':
-    'Notas tomadas en el banco con este aparato. Di qué es cada una; lo que tiene va a los campos, y su foto queda aquí al lado. Las fotos quedan en este aparato: no están en el archivo del cuaderno.',
+    'Notas tomadas en el banco con este dispositivo. Di qué es cada una; lo que tiene va a los campos, y su foto queda aquí al lado. Las fotos quedan en este dispositivo: no están en el archivo del cuaderno.',
   'bench.open': '{count, plural, =0 {Ninguna nota espera.} one {Una nota espera.} other {# notas esperan.}}',
   'bench.make-it': 'Que sea',
   'bench.new-work': 'trabajo nuevo',
-  'bench.as.seat': 'un rodamiento, arandela o retén',
+  'bench.as.seat': 'un cojinete, arandela o sello',
   'bench.as.plate': 'un disco del paquete {within}',
   'bench.as.step': 'un paso de {within}',
   'bench.as.reading': 'una lectura del ajuste {within}',
