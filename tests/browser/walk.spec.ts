@@ -127,7 +127,9 @@ test('a drill from start to end, and how one stands', async ({ page }) => {
   expectQuiet();
 });
 
-test('the look-up, the decks and a deck that is refused, paper', async ({ page }) => {
+test('the look-up, the decks and a deck that is refused, this device and who uses it, paper', async ({
+  page,
+}) => {
   const expectQuiet = await watched(page);
   await open(page, '/unit');
   await unfold(page);
@@ -143,6 +145,11 @@ test('the look-up, the decks and a deck that is refused, paper', async ({ page }
     });
   await expect(page.getByRole('status')).toBeVisible();
   await inspect(page, 'decks');
+  for (const path of ['/device', '/learners']) {
+    await open(page, path);
+    await unfold(page);
+    await inspect(page, path);
+  }
   await open(page, '/print');
   for (const kind of ['Bench sheet', 'Work sheet']) {
     await page.getByRole('radio', { name: kind }).check();

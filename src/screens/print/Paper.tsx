@@ -61,7 +61,7 @@ export function PrintBar({
     <>
       <fieldset className="answer">
         <legend>{say(phrase('print.size'))}</legend>
-        <div className="choices short">
+        <div className="choices">
           {PAPERS.map((one) => (
             <label key={one} className="choice">
               <input type="radio" name="paper" checked={size === one} onChange={() => onSize(one)} />
