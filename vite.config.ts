@@ -30,6 +30,38 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/** Names in the page what the entry loads in any case, so that it comes along: the page's script, the faces of type. */
+const comesAlong: Plugin = {
+  name: 'comes-along',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler(html, { bundle = {} }) {
+      const files = new Set<string>();
+      const add = (file: string) => {
+        const chunk = bundle[file];
+        if (files.has(file) || chunk?.type !== 'chunk' || chunk.isEntry) return;
+        files.add(file);
+        for (const needed of chunk.imports) add(needed);
+      };
+      for (const [file, chunk] of Object.entries(bundle))
+        if (chunk.type === 'chunk' && chunk.facadeModuleId?.endsWith('/src/app/page.tsx')) add(file);
+      const scripts = [...files].filter((file) => !html.includes(file));
+      const faces = Object.keys(bundle).filter((file) => file.endsWith('.woff2'));
+      return [
+        ...scripts.map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'modulepreload', crossorigin: true, href: `./${file}` },
+        })),
+        ...faces.map((file) => ({
+          tag: 'link',
+          attrs: { rel: 'preload', as: 'font', type: 'font/woff2', crossorigin: true, href: `./${file}` },
+        })),
+      ].map((link) => ({ ...link, injectTo: 'head' as const }));
+    },
+  },
+};
+
 /** Families that stand in no folder, by what their names tell; the rest of them is about the chart. */
 const SUBJECTS: readonly (readonly [subject: string, names: RegExp])[] = [
   ['control', /solenoid|polarity|valve|interlock|guard|unplugged|actual|fails|stuck/],
@@ -53,10 +85,12 @@ function wordsOf(file: string): string | null {
  * What a group takes along it takes from those after it, so no two of them need each other.
  */
 const CHUNKS = [
+  // So small that the entry need not wait for anything else.
+  { name: 'result', test: /\/src\/core\/result\.ts$/ },
   { name: 'react', test: /\/node_modules\/(react|react-dom|scheduler|wouter)\// },
   {
     name: 'reckoning',
-    test: /\/src\/core\/(faults|gears|hydraulics|sequence|speeds|unit)\/|\/src\/core\/questions\/(?!facts|reopen|resting|slip-ups)[a-z-]+\.ts$|\/families\/([a-z]+-(parts|words|rules)|per-unit)\.ts$/,
+    test: /\/src\/core\/(faults|gears|hydraulics|sequence|speeds|unit)\/|\/src\/core\/memory\/(day|support)\.ts$|\/src\/core\/questions\/(?!facts|reopen|resting|slip-ups)[a-z-]+\.ts$|\/families\/([a-z]+-(parts|words|rules)|per-unit)\.ts$/,
   },
   { name: 'measuring', test: /\/src\/core\/(capacity|electrical|measure|units)\// },
   { name: wordsOf },
@@ -79,6 +113,7 @@ export default defineConfig({
   plugins: [
     react(),
     contentSecurityPolicy,
+    comesAlong,
     VitePWA({
       strategies: 'generateSW',
       registerType: 'prompt',

@@ -77,6 +77,13 @@ const drillUnderWay = (
   return unit && drill && asked && ledger ? { unit, drill, asked, ledger } : undefined;
 };
 
+/** The question that was found first is to be seen before the store is opened; a page in the background has no frames. */
+const whenPainted = () =>
+  new Promise<void>((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 300);
+  });
+
 function DrillPlace({ unit, drill, asked, ledger, reload }: DrillUnderWay & { reload: () => void }) {
   const { store, sayFor } = useServices();
   const [, go] = useLocation();
@@ -151,17 +158,18 @@ function Opening() {
 function Screens({ first }: { first: FirstQuestion | undefined }) {
   const services = useServices();
   const [path] = useLocation();
+  const ahead = first?.store === services.store ? first : undefined;
   const [version, setVersion] = useState(0);
   const reload = () => setVersion((before) => before + 1);
-  const fresh = useLoaded(() => openPractice(services), String(version));
+  const fresh = useLoaded(async () => {
+    if (ahead && version === 0) await whenPainted();
+    return openPractice(services);
+  }, String(version));
   // What was open stays on the page while it is read again.
   const [kept, setKept] = useState(fresh);
   if (fresh && fresh !== kept) setKept(fresh);
   const opened = fresh ?? kept;
-  const underWay =
-    path === '/drill'
-      ? drillUnderWay(opened, first?.store === services.store ? first : undefined)
-      : undefined;
+  const underWay = path === '/drill' ? drillUnderWay(opened, ahead) : undefined;
   if (underWay) return <DrillPlace {...underWay} reload={reload} />;
   if (!opened) return <Opening />;
   if (!opened.ok) {

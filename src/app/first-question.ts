@@ -6,7 +6,7 @@ import type { Drill } from '../core/memory/drill.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import { type Asked, askedIn } from '../screens/drill/asked.ts';
 import type { Services } from '../screens/services.ts';
-import { peekDrill } from '../storage/peek.ts';
+import type { Peeked } from '../storage/peek.ts';
 import type { Store } from '../storage/store.ts';
 
 export interface FirstQuestion {
@@ -17,9 +17,7 @@ export interface FirstQuestion {
   readonly asked: Asked;
 }
 
-export async function firstQuestion(services: Services): Promise<FirstQuestion | undefined> {
-  const peeked = await peekDrill();
-  if (!peeked) return undefined;
+export async function firstQuestion(services: Services, peeked: Peeked): Promise<FirstQuestion | undefined> {
   const unit = services.unitOf(peeked.deckText);
   if (unit.deck.revision !== peeked.drill.revision) return undefined;
   const { drill, asked } = await askedIn(services, unit, peeked.drill);

@@ -1,25 +1,24 @@
 /** The language of the page: the one chosen on this device, else the first of the browser's that there is, else English. */
-import { LANGUAGES, type Language } from '../words/speak.ts';
+import { LANGUAGES, type Language } from '../words/figures.ts';
 
 const KEY = 'detent-language';
 
-const known = (tag: string | null | undefined): Language | undefined =>
-  LANGUAGES.find((language) => tag?.toLowerCase().split('-')[0] === language);
+const known = (tag: string | null): Language | null =>
+  LANGUAGES.find((language) => tag?.toLowerCase().split('-')[0] === language) ?? null;
 
-/** A browser that keeps nothing gives null. */
-function kept(): string | null {
+export const browserLanguage = (wanted: readonly string[] = navigator.languages): Language =>
+  wanted.map(known).find((language) => language !== null) ?? 'en';
+
+/** Null where none was chosen, or the browser keeps nothing. */
+export function keptLanguage(): Language | null {
   try {
-    return localStorage.getItem(KEY);
+    return known(localStorage.getItem(KEY));
   } catch {
     return null;
   }
 }
 
-export function languageInUse(wanted: readonly string[] = navigator.languages): Language {
-  return known(kept()) ?? wanted.map(known).find((language) => language !== undefined) ?? 'en';
-}
-
-/** False when the browser keeps nothing: the choice then lasts until the page is closed. */
+/** False when the browser keeps nothing. */
 export function keepLanguage(language: Language): boolean {
   try {
     localStorage.setItem(KEY, language);

@@ -1,10 +1,6 @@
 /** Screens that are loaded when they are first opened, together with the words they need. */
 import { type ComponentType, lazy } from 'react';
-import { languageInUse } from './language.ts';
-import { openWords } from './load-words.ts';
-
-/** Those of this page. */
-export const words = openWords(languageInUse());
+import { words } from './words-in-use.ts';
 
 export const later = <P>(load: () => Promise<ComponentType<P>>) =>
   lazy(async () => {

@@ -35,6 +35,9 @@ interface Props {
   readonly onReload: () => void;
 }
 
+/** By then a question is on the screen. */
+const SEEN_MS = 500;
+
 const ENTER_KEEPS = new Set(['BUTTON', 'A', 'SUMMARY', 'SELECT', 'TEXTAREA']);
 
 /** Stops the clock while the page is hidden and starts it again when it is shown. */
@@ -126,9 +129,12 @@ export function DrillScreen({ unit, say, stored, first, worked: before, onLeave,
       }),
     );
 
-  // Loaded ahead, so that the drill goes on when the network does not.
+  // Loaded ahead, so that the drill goes on when the network does not; the question at hand is to be seen first.
   useEffect(() => {
-    for (const each of stored.items) void familyOf(each.family).catch(() => {});
+    const soon = setTimeout(() => {
+      for (const each of stored.items) void familyOf(each.family).catch(() => {});
+    }, SEEN_MS);
+    return () => clearTimeout(soon);
   }, [stored, familyOf]);
 
   const stop = () => {

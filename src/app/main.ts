@@ -1,0 +1,19 @@
+/**
+ * The entry. It is small, so that it runs while React and the page are still on their way: what is stored is looked
+ * up, and the words and the family of a question under way are fetched meanwhile.
+ */
+import './beginning.ts';
+import '@fontsource/barlow-semi-condensed/latin-500.css';
+import '@fontsource/barlow-semi-condensed/latin-700.css';
+import '../ui/look.css';
+import { keepOffline } from './keep-offline.ts';
+import { words } from './words-in-use.ts';
+
+async function open() {
+  const [{ openPage }] = await Promise.all([import('./page.tsx'), words.loadDrill()]);
+  await openPage();
+}
+
+document.documentElement.lang = words.language;
+void open();
+keepOffline();
