@@ -10,6 +10,7 @@ import type { Attempt } from '../core/memory/attempt.ts';
 import { MODEL, WEIGHTS } from '../core/memory/recall.ts';
 import { correctionRow } from './classroom-rows.ts';
 import type { Database } from './database.ts';
+import { type KeptLedger, keptIn, rowOf } from './ledger-rows.ts';
 import { readRows, readSetting } from './read-rows.ts';
 import { attemptRow } from './rows.ts';
 import { z } from './zod.ts';
@@ -22,39 +23,8 @@ const MOST_BEHIND = 64;
 
 const CHANGES = 'log-changes';
 
-interface KeptLedger {
-  readonly key: string;
-  /** What it was made under. */
-  readonly stamp: string;
-  readonly ledger: Ledger;
-}
-
 const keyOf = (deck: string, weights: readonly number[]) =>
   `${weights === WEIGHTS ? 'usual' : 'own'}:${deck}`;
-
-const isFacts = (memory: unknown) =>
-  memory instanceof Map &&
-  [...memory.values()].every(
-    (state) => state !== null && Object.values(state).every((value) => value !== null),
-  );
-
-function isLedger(value: unknown): value is Ledger {
-  if (typeof value !== 'object' || value === null) return false;
-  const { answers, memory, days, times, worked, observations, end } = value as Partial<Ledger>;
-  return (
-    Number.isInteger(answers) &&
-    isFacts(memory) &&
-    [days, times, worked?.asked, end?.devices].every((map) => map instanceof Map) &&
-    [worked?.alone?.facts, worked?.alone?.families].every((set) => set instanceof Set) &&
-    Array.isArray(observations)
-  );
-}
-
-const ledgerRow: z.ZodType<KeptLedger> = z.strictObject({
-  key: z.string(),
-  stamp: z.string(),
-  ledger: z.custom<Ledger>(isLedger),
-});
 
 /** To be called by whatever adds, changes or removes answers other than the next one of this device. */
 export async function noteLogChange(db: Database): Promise<void> {
@@ -87,9 +57,9 @@ export async function readLedger(
   const terms = { corrections, weights };
   const readAll = (rows: readonly unknown[]): Attempt[] => readRows(rows, attemptRow);
 
-  const [kept] = readRows([keptRow], ledgerRow);
-  if (kept?.stamp === stamp) {
-    const { sequence } = (device && kept.ledger.end.devices.get(device)) || { sequence: 0 };
+  const kept = keptIn(keptRow, stamp);
+  if (kept) {
+    const { sequence } = (device && kept.end.devices.get(device)) || { sequence: 0 };
     const since =
       device === undefined
         ? []
@@ -97,7 +67,7 @@ export async function readLedger(
             .where('[deck+device+sequence]')
             .between([deck, device, sequence + 1], [deck, device, Dexie.maxKey])
             .toArray();
-    const ledger = addToLedger(kept.ledger, readAll(since), terms);
+    const ledger = addToLedger(kept, readAll(since), terms);
     if (ledger) return { ledger, keep: since.length > MOST_BEHIND ? { key, stamp, ledger } : null };
   }
   const rows = await db.attempts.where('deck').equals(deck).toArray();
@@ -107,5 +77,5 @@ export async function readLedger(
 
 /** Keeps a ledger. Its stamp tells what it was made under, so that one that came too late does no harm. */
 export async function keepLedger(db: Database, kept: KeptLedger): Promise<void> {
-  await db.ledgers.put(kept);
+  await db.ledgers.put(rowOf(kept));
 }

@@ -11,6 +11,7 @@ import { familyRates, generation } from './generation.bench.ts';
 import { group } from './group.bench.ts';
 import { plan } from './plan.bench.ts';
 import { solver } from './solver.bench.ts';
+import { store } from './store.bench.ts';
 import type { Suite } from './suite.ts';
 import { transfer } from './transfer.bench.ts';
 
@@ -22,6 +23,7 @@ const SUITES: readonly Suite[] = [
   ...folding,
   ...group,
   ...transfer,
+  ...store,
 ];
 
 interface Line {

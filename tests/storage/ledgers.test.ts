@@ -81,8 +81,8 @@ describe('L3 with a kept ledger or without', () => {
   test('it is used: a memory planted in the kept one is found again, and the log behind it is not read', async () => {
     const { store, db } = await withLog(200);
     await must(store.ledgerOf('demo'));
-    const [row] = (await db.ledgers.toArray()) as { ledger: { memory: Map<string, object> } }[];
-    row!.ledger.memory.set('planted', { ...row!.ledger.memory.get('fact-0') });
+    const [row] = (await db.ledgers.toArray()) as { ledger: { facts: string[] } }[];
+    row!.ledger.facts[0] = 'planted';
     await db.ledgers.put(row);
     await putAttempt(store, later(1));
     const all = vi.spyOn(IDBIndex.prototype, 'getAll');
@@ -156,8 +156,8 @@ describe('L4 a kept ledger is void', () => {
 
   test.each<[string, (ledger: Record<string, unknown>) => unknown]>([
     ['it is no ledger', () => 'nonsense'],
-    ['its memories are no map', (ledger) => ({ ...ledger, memory: {} })],
-    ['a memory holds nothing', (ledger) => ({ ...ledger, memory: new Map([['a', null]]) })],
+    ['its memories are no columns', (ledger) => ({ ...ledger, memory: {} })],
+    ['it names more facts than it has memories of', (ledger) => ({ ...ledger, facts: ['a'] })],
     ['its end is missing', ({ end: _, ...ledger }) => ledger],
   ])('when %s', async (_, change) => {
     const { store, db, attempts } = await withLog(100);

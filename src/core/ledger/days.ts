@@ -9,8 +9,11 @@ export interface DayTally {
   readonly slipUps: ReadonlyMap<SlipUp, number>;
 }
 
-/** By local day. */
+/** By local day; the latest ones. */
 export type Days = ReadonlyMap<number, DayTally>;
+
+/** Of so many days it is kept what they brought. */
+export const DAYS_KEPT = 60;
 
 export function addToDays(before: Days, attempts: Iterable<Attempt>): Days {
   const days = new Map(before);
@@ -26,7 +29,9 @@ export function addToDays(before: Days, attempts: Iterable<Attempt>): Days {
     own.seconds += secondsTaken(attempt);
     for (const slipUp of attempt.slipUps) own.slipUps.set(slipUp, (own.slipUps.get(slipUp) ?? 0) + 1);
   }
-  return days;
+  if (days.size <= DAYS_KEPT) return days;
+  const latest = [...days.keys()].sort((a, b) => b - a).slice(0, DAYS_KEPT);
+  return new Map(latest.reverse().map((day) => [day, days.get(day)!]));
 }
 
 export const secondsOnDay = (days: Days, day: number): number => days.get(day)?.seconds ?? 0;

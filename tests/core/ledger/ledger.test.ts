@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { voidsOf } from '../../../src/core/assign/corrections.ts';
-import { secondsOnDay } from '../../../src/core/ledger/days.ts';
+import { DAYS_KEPT, secondsOnDay } from '../../../src/core/ledger/days.ts';
 import { addToLedger, EMPTY_LEDGER, ledgerOf, OBSERVATIONS } from '../../../src/core/ledger/ledger.ts';
 import type { Attempt } from '../../../src/core/memory/attempt.ts';
 import { foldAttempts } from '../../../src/core/memory/fold.ts';
@@ -85,7 +85,7 @@ describe('L1 a ledger is the fold of the log', () => {
         expect(ledger.observations).toEqual(observationsOf(log, voids, under.weights));
         expect(ledger.worked).toEqual(addWorked(NOTHING_WORKED, counted));
         expect(ledger.latest?.id).toBe(counted.at(-1)?.id);
-        for (const { day } of counted) {
+        for (const day of ledger.days.keys()) {
           const own = counted.filter((attempt) => attempt.day === day);
           const seconds = own.map((each) =>
             each.interrupted ? secondsFor(each.form) : each.seconds + READING_SECONDS,
@@ -109,6 +109,15 @@ describe('L1 a ledger is the fold of the log', () => {
         expect(ledgerOf([...mixed, ...log.slice(0, 5)], under)).toEqual(ledgerOf(log, under));
       }),
     );
+  });
+
+  test('of more days than are kept the latest stay, however they came', () => {
+    const forward = Array.from({ length: DAYS_KEPT + 9 }, (_, i) =>
+      anAttempt({ sequence: i + 1, day: DAY + i }),
+    );
+    const { days } = ledgerOf(forward);
+    expect([...days.keys()]).toEqual(forward.slice(9).map(({ day }) => day));
+    expect(addToLedger(ledgerOf(forward.slice(0, 64)), forward.slice(64))!.days).toEqual(days);
   });
 
   test('of more observations than are kept the latest stay', () => {
