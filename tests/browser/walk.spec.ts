@@ -252,7 +252,14 @@ for (const [half, keep] of [
   test(`the workshop’s ${half} sections`, async ({ page }) => {
     const expectQuiet = await watched(page);
     await open(page, '/workshop');
-    if (half === 'first') await inspect(page, 'workshop');
+    if (half === 'first') {
+      await inspect(page, 'workshop');
+      await open(page, '/workshop/bench');
+      await page.getByRole('button', { name: 'New note' }).click();
+      await page.getByLabel('What it is').fill('thrust washer');
+      await inspect(page, 'bench notes');
+      await open(page, '/workshop');
+    }
     await page.getByRole('button', { name: 'Change Kestrel 7, before the rebuild class' }).click();
     await expect(page).toHaveURL(/workshop\/[^/]+\/?/);
     const draft = /workshop\/([^/]+)/.exec(page.url())![1]!;

@@ -379,7 +379,9 @@ test('a whole deck in under an hour, and drilled', async ({ page, context }, inf
   const { deck, unit, warnings } = loaded.value;
   expect(warnings.map(({ rule, place }) => `${rule} ${place.pointer}`)).toEqual([]);
   // No part that a deck can hold is missing.
-  const said = Object.keys(deckFile.shape).filter((part) => !['$schema', 'language', 'variantOf'].includes(part));
+  const said = Object.keys(deckFile.shape).filter(
+    (part) => !['$schema', 'language', 'variantOf'].includes(part),
+  );
   expect(Object.keys(deck).sort()).toEqual(said.sort());
   const families = new Set(factsOf(unit).flatMap((fact) => fact.families));
   const counts = { keys: hand.keys, taps: hand.taps, pasted: hand.pasted };

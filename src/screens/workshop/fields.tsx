@@ -260,7 +260,9 @@ export function SeveralField({
   return (
     <fieldset className="answer">
       <legend>{desk.say(label)}</legend>
-      <div className={options.some((option) => option.label.length > 12) ? 'choices worded' : 'choices short'}>
+      <div
+        className={options.some((option) => option.label.length > 12) ? 'choices worded' : 'choices short'}
+      >
         {options.map((option) => (
           <label key={option.value} className="choice slim">
             <input
