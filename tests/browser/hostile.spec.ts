@@ -159,7 +159,9 @@ test('markup in the names and notes of a class, and in addresses, is shown as te
 
   for (const address of [
     '/#/group/%E0%A4%A', '/#/group/<img src=x onerror=hit()>', '/#/take/<svg onload=hit()>', '/#/take/%',
-    '/#/take/javascript:hit()', '/#/workshop/%3Cimg%20src=x%20onerror=hit()%3E', '/#/print/make-up/%/%', '/#/marks/%E0/%',
+    '/#/take/javascript:hit()', '/#/workshop/%3Cimg%20src=x%20onerror=hit()%3E', '/#/print/make-up/%/%',
+    '/#/workshop/fix/%/%',
+    '/#/workshop/a/unit/%E0', '/#/marks/%E0/%',
     '/#/print/make-up/__proto__/constructor', '/#/<script>hit()</script>', `/#/${'a/'.repeat(5000)}`, '/?x=<script>hit()</script>#/',
     '/#//evil.example/', '/#javascript:hit()',
   ]) {

@@ -14,12 +14,3 @@ export const makeUpAddress = (assignment: string, learner: string): string =>
   `/print/make-up/${assignment}/${encodeURIComponent(learner)}`;
 
 export const marksAddress = (assignment: string, sheet: string): string => `/marks/${assignment}/${sheet}`;
-
-/** The learner that an address names; what was never encoded stays as it is. */
-export function learnerIn(address: string): string {
-  try {
-    return decodeURIComponent(address);
-  } catch {
-    return address;
-  }
-}

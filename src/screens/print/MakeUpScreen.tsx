@@ -5,8 +5,9 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import { seedOf } from '../../core/random.ts';
 import type { StoreTrouble } from '../../storage/trouble.ts';
 import { Sheet } from '../../ui/Sheet.tsx';
+import { fromAddress } from '../address.ts';
 import { type OpenedGroup, openGroups } from '../group/open-group.ts';
-import { learnerIn, paperName } from '../group/sheets.ts';
+import { paperName } from '../group/sheets.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
@@ -88,7 +89,7 @@ export function MakeUpScreen({ assignment, learner }: Props) {
     >
       {opened && !opened.ok && <TroubleNote trouble={opened.error} say={say} />}
       {opened?.ok && !group && <p className="note">{say(phrase('group.no-deck'))}</p>}
-      {group && <MakeUpPapers group={group} learner={learnerIn(learner)} />}
+      {group && <MakeUpPapers group={group} learner={fromAddress(learner)} />}
     </Sheet>
   );
 }

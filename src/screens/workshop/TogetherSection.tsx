@@ -1,6 +1,7 @@
 /** A colleague's deck file, brought together with the draft: from the revision both started from. */
 import { type ChangeEvent, useMemo, useState } from 'react';
 import { sentenceOf } from '../../content/finding.ts';
+import { textOfFile } from '../../content/json.ts';
 import { loadDeck, parseDeck } from '../../content/load.ts';
 import { likelyBase, nothingInCommon } from '../../core/deck-merge/base.ts';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
@@ -101,7 +102,7 @@ export function TogetherSection({ desk }: SectionProps) {
   const open = async ({ target }: ChangeEvent<HTMLInputElement>) => {
     const [file] = target.files ?? [];
     if (!file) return;
-    const text = await file.text();
+    const text = await textOfFile(file);
     target.value = '';
     setTheirs(null);
     const parsed = parseDeck(text);

@@ -11,6 +11,7 @@ import type { StoredDeck } from '../../storage/rows.ts';
 import type { StoreTrouble } from '../../storage/trouble.ts';
 import { Sheet } from '../../ui/Sheet.tsx';
 import { LOCALES } from '../../words/figures.ts';
+import { fromAddress } from '../address.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
@@ -204,7 +205,7 @@ export function WorkshopScreen({ onChange }: Props) {
         <BenchScreen />
       </Route>
       <Route path="/workshop/fix/:deck/:about">
-        {({ deck, about }) => <FixScreen deck={deck} about={decodeURIComponent(about)} />}
+        {({ deck, about }) => <FixScreen deck={deck} about={fromAddress(about)} />}
       </Route>
       <Route path="/workshop/:draft/*?">
         {({ draft, '*': rest = '' }) => {
@@ -213,7 +214,7 @@ export function WorkshopScreen({ onChange }: Props) {
             <DraftScreen
               id={draft}
               section={section}
-              about={about === undefined ? undefined : decodeURIComponent(about)}
+              about={about === undefined ? undefined : fromAddress(about)}
               onChange={onChange}
             />
           );
