@@ -6,6 +6,7 @@ import type { Moment, Services } from '../screens/services.ts';
 import { type Say, speakerOf } from '../words/speak.ts';
 import { keepLanguage } from './language.ts';
 import type { Words } from './load-words.ts';
+import { newVersion } from './new-version.ts';
 import { loadFamily } from './one-family.ts';
 import { openPlanner } from './planner.ts';
 import { storeLater } from './store-later.ts';
@@ -45,6 +46,7 @@ export function deviceServices({ language, messages }: Words): Services {
       speakers.set(key, say);
       return say;
     },
+    newVersion,
     language,
     speak: (chosen) => {
       keepLanguage(chosen);

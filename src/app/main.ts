@@ -6,7 +6,7 @@ import './beginning.ts';
 import '@fontsource/barlow-semi-condensed/latin-500.css';
 import '@fontsource/barlow-semi-condensed/latin-700.css';
 import '../ui/look.css';
-import { keepOffline } from './keep-offline.ts';
+import './new-version.ts';
 import { words } from './words-in-use.ts';
 
 async function open() {
@@ -16,4 +16,3 @@ async function open() {
 
 document.documentElement.lang = words.language;
 void open();
-keepOffline();

@@ -16,6 +16,16 @@ export interface Moment {
   readonly zone: string;
 }
 
+/** A newer Detent that was fetched beside the one in use. */
+export interface NewVersion {
+  /** Whether one waits to be taken. */
+  isWaiting(): boolean;
+  /** Tells of changes; gives back how to stop that. */
+  subscribe(listener: () => void): () => void;
+  /** False when a drill is open in some tab: then nothing was done. Else the page opens anew. */
+  take(): Promise<boolean>;
+}
+
 export interface Services {
   readonly store: Store;
   now(): Moment;
@@ -24,6 +34,7 @@ export interface Services {
   unitOf(deckText: string): Unit;
   /** A speaker with the deck's own names. */
   sayFor(unit: Unit | null): Say;
+  readonly newVersion: NewVersion;
   readonly language: Language;
   /** Keeps the choice, and opens the page anew in that language. */
   speak(language: Language): void;

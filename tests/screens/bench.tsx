@@ -44,6 +44,7 @@ export async function bench(deck: Deck, name = `screens-${++opened}`): Promise<B
     newId: () => `${name}-${clock.at}-${++ids}`,
     unitOf: () => unit,
     sayFor: (spoken) => (spoken === unit ? say : makeSay(spoken?.deck ?? null)),
+    newVersion: { isWaiting: () => false, subscribe: () => () => {}, take: async () => false },
     language: 'en',
     speak: () => {},
     familyOf: async (id) => FAMILIES.find((family) => family.id === id),

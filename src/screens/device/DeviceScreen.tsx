@@ -1,4 +1,4 @@
-/** This device: how safe it is here, a backup, putting one in, a new phone. */
+/** This device: its language, how safe it is here, a backup, putting one in, a new phone. */
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { say as phrase } from '../../core/questions/phrase.ts';
@@ -8,6 +8,7 @@ import { Receive } from '../handing/Receive.tsx';
 import { useServices } from '../services.ts';
 import { BackupPart } from './BackupPart.tsx';
 import { KeepingPart } from './KeepingPart.tsx';
+import { LanguagePart } from './LanguagePart.tsx';
 import { RestoreOffer } from './RestoreOffer.tsx';
 
 export function DeviceScreen({ onChange }: { onChange: () => void }) {
@@ -22,6 +23,7 @@ export function DeviceScreen({ onChange }: { onChange: () => void }) {
         </>
       }
     >
+      <LanguagePart say={say} />
       <KeepingPart say={say} />
       <BackupPart say={say} />
       <section>

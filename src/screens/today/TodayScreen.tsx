@@ -18,6 +18,7 @@ import { useSharing } from '../learners/sharing.ts';
 import { useServices } from '../services.ts';
 import { planSeed, useOutlook } from '../use-outlook.ts';
 import { usePractisedFacts } from '../use-practised-facts.ts';
+import { VersionNote } from '../VersionNote.tsx';
 import { ClockNote } from './ClockNote.tsx';
 import { mixedUp } from './mixed-up.ts';
 import { PracticeForm } from './PracticeForm.tsx';
@@ -107,6 +108,7 @@ export function TodayScreen(props: Props) {
       titleBlock={titleBlockOf(unit, say)}
     >
       {ledger.latest && <ClockNote latest={ledger.latest} now={moment} say={say} />}
+      <VersionNote say={say} />
       <section className="frame">
         <h1>{say(phrase(waiting ? 'today.resume-title' : 'today.title'))}</h1>
         {waiting ? (

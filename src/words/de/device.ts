@@ -1,7 +1,8 @@
 /** Dieses Gerät: wie sicher das Gespeicherte ist, eine Sicherung, ein neues Handy. */
 export const DEVICE = {
   'device.title': 'Dieses Gerät',
-  'device.link': 'Dieses Gerät: Sicherung, neues Handy',
+  'device.language': 'Sprache',
+  'device.link': 'Dieses Gerät: Sprache, Sicherung, neues Handy',
   'device.reading': 'Wird gelesen…',
   'device.keeping': 'Ist es hier sicher?',
   'device.keeping.promised':

@@ -40,6 +40,10 @@ export const SCREENS = {
   'today.mixed-up': 'Was zuletzt durcheinanderkam',
   'today.mixed-up-times': '{times, plural, one {einmal} other {#-mal}}',
   'today.more': 'Mehr üben',
+  'version.waits':
+    'Eine neue Version von Detent ist auf diesem Gerät. Deine Antworten bleiben, wie sie sind.',
+  'version.take': 'Neue Version verwenden',
+  'version.held': 'In einem anderen Tab ist eine Übung offen. Beende sie dort zuerst oder halte sie an.',
   'today.safety': 'Über diese Fragen',
   'today.stored': 'Alles bleibt auf diesem Gerät.',
 

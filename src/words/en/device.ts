@@ -1,7 +1,8 @@
 /** This device: how safe what is stored is, a backup, a new phone. */
 export const DEVICE = {
   'device.title': 'This device',
-  'device.link': 'This device: backup, new phone',
+  'device.language': 'Language',
+  'device.link': 'This device: language, backup, new phone',
   'device.reading': 'Reading…',
   'device.keeping': 'Is it safe here?',
   'device.keeping.promised':

@@ -40,6 +40,9 @@ export const SCREENS = {
   'today.mixed-up': 'What got mixed up lately',
   'today.mixed-up-times': '{times, plural, one {once} other {# times}}',
   'today.more': 'More practice',
+  'version.waits': 'A new version of Detent is on this device. What you answered stays as it is.',
+  'version.take': 'Use the new version',
+  'version.held': 'A drill is open in another tab. End or stop it there first.',
   'today.safety': 'About these questions',
   'today.stored': 'Everything stays on this device.',
 

@@ -1,7 +1,8 @@
 /** This device: how safe what is stored here is, a backup, a new phone. */
 export const DEVICE = {
   'device.title': 'Este dispositivo',
-  'device.link': 'Este dispositivo: copia, teléfono nuevo',
+  'device.language': 'Idioma',
+  'device.link': 'Este dispositivo: idioma, copia, teléfono nuevo',
   'device.reading': 'Leyendo…',
   'device.keeping': '¿Está seguro aquí?',
   'device.keeping.promised':

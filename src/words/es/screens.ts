@@ -40,6 +40,10 @@ export const SCREENS = {
   'today.mixed-up': 'Lo que se confundió últimamente',
   'today.mixed-up-times': '{times, plural, one {una vez} other {# veces}}',
   'today.more': 'Más práctica',
+  'version.waits':
+    'Hay una versión nueva de Detent en este dispositivo. Tus respuestas se quedan como están.',
+  'version.take': 'Usar la versión nueva',
+  'version.held': 'Hay una práctica abierta en otra pestaña. Termínala o detenla allí primero.',
   'today.safety': 'Sobre estas preguntas',
   'today.stored': 'Todo se queda en este dispositivo.',
 
