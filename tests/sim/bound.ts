@@ -36,9 +36,8 @@ export type Asked = Memory & { readonly lastDay: number };
 
 const SIZE: GridSize = { stabilities: 72, finerDifficulty: true };
 const WIDTHS = [0.02, 0.006, 0.002, 6e-4, 2e-4, 6e-5, 2e-5];
-/** At each width at most; an evaluation takes time as the square of the days. */
-const evaluationsFor = (days: number) => (days > 30 ? 35 : 150);
-/** The same on the fine grid, at the last two widths. */
+/** At each width at most; and on the fine grid, at the last two widths. */
+const EVALUATIONS = 150;
 const LAST_EVALUATIONS = 12;
 /** Seconds wanted may miss the seconds there are by this share before the next width is taken. */
 const TOLERANCE = 0.002;
@@ -143,7 +142,7 @@ export function boundOf(cell: Cell, learner: Learner): Bound {
   // Any prices give a bound: they are found on the planner's grid and only finished on the fine one.
   const coarse = modelOf(cell, learner, PLANNING);
   const tried: Float64Array[] = [new Float64Array(count).fill(0.03 / rightSeconds)];
-  for (const width of WIDTHS) tried.push(coarse.settle(tried.at(-1)!, width, evaluationsFor(count)));
+  for (const width of WIDTHS) tried.push(coarse.settle(tried.at(-1)!, width, EVALUATIONS));
   const { calendar, evaluate, settle, valueAfter, valueOfFirst, firstSeconds } = modelOf(cell, learner, SIZE);
   let share = Number.POSITIVE_INFINITY;
   let best = tried[0]!;

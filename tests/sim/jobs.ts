@@ -47,7 +47,7 @@ export function allJobs(): Job[] {
     ...jobs(
       'seconds',
       grid(seconds).filter(({ facts }) => facts === 300),
-      runsOf(6, 3),
+      runsOf(40, 4),
     ),
     ...jobs(
       'missed',

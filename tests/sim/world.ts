@@ -60,6 +60,7 @@ export function run(
     }
     if (!takesPlace) continue;
     let left = cell.minutes * 60;
+    let full = false;
     const asked = new Set<number>();
     const view = { cell, model, day, beliefs, seed };
     watch.day?.(view);
@@ -71,7 +72,10 @@ export function run(
         : learner.firstRecall;
       const expected = cell.wrongSeconds + (cell.rightSeconds - cell.wrongSeconds) * recall;
       // The last question of a day is begun with a chance that makes the seconds come out right on average.
-      if (left < expected * (1 - 1e-9) && chance(seed, 800_000 + day, asked.size) >= left / expected) break;
+      if (left < expected * (1 - 1e-9) && chance(seed, 800_000 + day, asked.size) >= left / expected) {
+        full = true;
+        break;
+      }
       asked.add(fact);
       const sort = sortOf(learner, seed, fact);
       const known = chance(seed, fact, day) < recall;
@@ -91,7 +95,10 @@ export function run(
       watch.answer?.({ day, before, recall: foretold, guessRate: 0, right: known });
       const first = known ? model.first.known : model.first.missed;
       beliefs[fact] = { ...stepped(model, belief, first, day, known), lastDay: day };
+      full ||= left <= 0;
     }
+    // A day that ran over its seconds is charged for them, one that fell short is paid: both at the bound's price.
+    if (full) luck -= bound.prices[day]! * left;
   }
   const recalls = truths.map((truth) =>
     truth ? recallAfter(learner.truth, cell.days - truth.lastDay, truth.stability) : 0,
