@@ -174,7 +174,7 @@ const COLOURS = ['color-contrast', 'color-contrast-enhanced', 'link-in-text-bloc
 export async function inspect(page: Page, where: string): Promise<void> {
   await page.setViewportSize(NARROW);
   await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible({ timeout: 30_000 });
   await settled(page);
   const found: Record<string, readonly string[]> = {
     axe: await axe(page),

@@ -14,6 +14,8 @@ import { answerOnce, enter, goOn } from './practice.ts';
 import { violationsOf } from './violations.ts';
 
 test.use({ viewport: NARROW });
+// Looking over takes its time on a busy machine.
+test.describe.configure({ timeout: 240_000 });
 
 const FORMS: readonly Form[] = ['set', 'one', 'order', 'number', 'pair', 'fill', 'place'];
 const unit = makeUnit(shippedDecks().find(({ id }) => id === 'kestrel-7')!);
@@ -42,7 +44,7 @@ const families = (page: Page) => page.locator('select').first();
 
 async function open(page: Page, path: string) {
   await page.goto(`/#${path}`);
-  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1 }).first()).toBeVisible({ timeout: 30_000 });
 }
 
 const isoDay = (days: number) => new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
