@@ -9,6 +9,7 @@ import { seedOf } from '../../core/random.ts';
 import { AREAS, type Area } from '../../core/self-check/areas.ts';
 import { drawFacts, makeSheet } from '../../core/sheet/sheet.ts';
 import type { Unit } from '../../core/unit/unit.ts';
+import { widthClass } from '../../ui/answers/Choices.tsx';
 import { Sheet } from '../../ui/Sheet.tsx';
 import type { Say } from '../../words/words.ts';
 import { BENCH_PARTS, type BenchPart, BenchSheet, partsOf } from './BenchSheet.tsx';
@@ -76,6 +77,7 @@ function WorkPapers({ unit, say, size, fields }: Props & { size: PaperSize; fiel
 
 export function PrintScreen({ unit, say }: Props) {
   const held = useMemo(() => partsOf(unit), [unit]);
+  const nameOf = (part: BenchPart) => say(phrase(part === 'torques' ? 'print.torques' : `unit.${part}`));
   const areas = useMemo(() => new Set(factsOf(unit).map(areaOf)), [unit]);
   const [kind, setKind] = useState<'bench' | 'work'>('bench');
   const [size, setSize] = useState<PaperSize>('a4');
@@ -118,7 +120,7 @@ export function PrintScreen({ unit, say }: Props) {
         {kind === 'bench' ? (
           <fieldset className="answer">
             <legend>{say(phrase('print.parts'))}</legend>
-            <div className="choices">
+            <div className={`choices ${widthClass(held.map(nameOf))}`}>
               {held.map((part) => (
                 <label key={part} className="choice">
                   <input
@@ -130,7 +132,7 @@ export function PrintScreen({ unit, say }: Props) {
                       )
                     }
                   />
-                  <span>{say(phrase(part === 'torques' ? 'print.torques' : `unit.${part}`))}</span>
+                  <span>{nameOf(part)}</span>
                 </label>
               ))}
             </div>

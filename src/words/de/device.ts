@@ -18,7 +18,7 @@ export const DEVICE = {
   'device.where': 'In einem privaten Fenster ist alles weg, sobald das Fenster geschlossen wird.',
   'device.backup': 'Sicherung',
   'device.backup-how':
-    'Eine Datei mit allem, was auf diesem Gerät von dir ist: Antworten, Datensätze, Einstellungen, die laufende Übung, Selbsttests und was du aufgegeben oder eingesammelt hast.',
+    'Eine Datei mit allem, was auf diesem Gerät von dir ist: Antworten, Datensätze, Einstellungen, die laufende Übung, Selbstprüfungen und was du aufgegeben oder eingesammelt hast.',
   'device.backup-save': 'Eine Sicherung speichern',
   'device.backup-saved':
     '{file} ist fertig. Heb sie dort auf, wo du sie findest, wenn dieses Gerät verloren geht.',

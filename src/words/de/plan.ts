@@ -43,7 +43,7 @@ export const PLAN = {
   'progress.fact': 'Fakt',
   'progress.now': 'Jetzt',
   'progress.by-class': 'Zum Unterricht',
-  'progress.not-met': 'noch nicht gefragt',
+  'progress.not-met': 'nie gefragt',
   'progress.share': '{share}\u00a0%',
   'progress.no-time': 'keine Zeit',
 
