@@ -87,7 +87,10 @@ function wordsOf(file: string): string | null {
 const CHUNKS = [
   // So small that the entry need not wait for anything else.
   { name: 'result', test: /\/src\/core\/result\.ts$/ },
-  { name: 'react', test: /\/node_modules\/(react|react-dom|scheduler|wouter)\// },
+  {
+    name: 'react',
+    test: /\/node_modules\/(react|react-dom|scheduler|wouter)\/|\/src\/screens\/(services\.ts|TroubleNote\.tsx)$/,
+  },
   {
     name: 'reckoning',
     test: /\/src\/core\/(faults|gears|hydraulics|sequence|speeds|unit)\/|\/src\/core\/memory\/(day|support)\.ts$|\/src\/core\/questions\/(?!facts|reopen|resting|slip-ups)[a-z-]+\.ts$|\/families\/([a-z]+-(parts|words|rules)|per-unit)\.ts$/,

@@ -7,7 +7,7 @@ import { type Say, speakerOf } from '../words/speak.ts';
 import { keepLanguage } from './language.ts';
 import type { Words } from './load-words.ts';
 import { newVersion } from './new-version.ts';
-import { loadFamily } from './one-family.ts';
+import { expectFamily, loadFamily } from './one-family.ts';
 import { openPlanner } from './planner.ts';
 import { storeLater } from './store-later.ts';
 
@@ -53,5 +53,6 @@ export function deviceServices({ language, messages }: Words): Services {
       window.location.reload();
     },
     familyOf: loadFamily,
+    expectFamily,
   };
 }

@@ -40,6 +40,8 @@ export interface Services {
   speak(language: Language): void;
   /** Loads the family of this id and no other; undefined where there is none. */
   familyOf(id: string): Promise<Family | undefined>;
+  /** Notes the family of the question at hand: it is fetched first when the page is opened again. */
+  expectFamily(id: string): void;
   /**
    * Plans beside the page. `tell` hears each part as it is ready, and null when no more will come: all is told,
    * another request took over, or this browser cannot. Requests of one course (deck and class) build on each

@@ -52,7 +52,7 @@ function useShownClock(onEvent: (kind: 'paused' | 'resumed') => void) {
 }
 
 export function DrillScreen({ unit, say, stored, first, worked: before, onLeave, onReload }: Props) {
-  const { store, now, newId, familyOf } = useServices();
+  const { store, now, newId, familyOf, expectFamily } = useServices();
   const [drill, setDrill] = useState(() => progress(stored, { kind: 'resumed', at: now().at }));
   const item = drill.items[drill.index]!;
   const [{ family, question }, setAsked] = useState(first);
@@ -128,6 +128,8 @@ export function DrillScreen({ unit, say, stored, first, worked: before, onLeave,
         throw error;
       }),
     );
+
+  useEffect(() => expectFamily(family.id), [family, expectFamily]);
 
   // Loaded ahead, so that the drill goes on when the network does not; the question at hand is to be seen first.
   useEffect(() => {
