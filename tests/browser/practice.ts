@@ -136,4 +136,9 @@ export async function answerOnce(page: Page, right: boolean, database = FIRST): 
   return answer === question.answers[0];
 }
 
-export const goOn = (page: Page) => page.getByRole('button', { name: /^(Next|Finish)$/ }).click();
+/** To the next question, or to the end of the drill, which is read from the log first. */
+export async function goOn(page: Page) {
+  await page.getByRole('button', { name: /^(Next|Finish)$/ }).click();
+  const end = page.getByRole('heading', { name: 'Done for now' });
+  await expect(end.or(page.getByRole('button', { name: /^Check/ }))).toBeVisible();
+}
