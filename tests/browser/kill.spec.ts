@@ -7,7 +7,7 @@ const KILLS = 20;
 test('S1 the browser killed at random points: what was shown is stored, nothing twice', async ({
   baseURL,
 }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(600_000);
   const tally = await killAgainAndAgain({ origin: baseURL!.replace(/\/$/, ''), kills: KILLS, seed: 20 });
   expect(tally.faults).toEqual([]);
   expect(tally.kills).toBe(KILLS);
