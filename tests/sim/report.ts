@@ -94,7 +94,7 @@ function mixedSummary(done: readonly Done[]): string {
 export function makeReport(done: readonly Done[]): string {
   return `# Simulation of the plan
 
-Made by \`npm run -s sim\` (tests/sim, about ten minutes on two idle cores); do not edit by hand.
+Made by \`npm run -s sim\` (tests/sim, some minutes on two idle cores); do not edit by hand.
 
 Simulated learners practise every day until the day before class. Score: mean true recall of all facts on the class
 day; a fact never asked counts 0. At the first ask a fact is known with chance 0.3. Memory follows the FSRS-6 model.
