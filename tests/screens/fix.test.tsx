@@ -2,6 +2,8 @@
 /** A wrong value: flagged by a learner, put right once, handed out again as a correction, and voided where it was learnt. */
 import { cleanup, screen, waitFor } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
+// Loaded before the clock of a test runs: the screen is large.
+import '../../src/screens/workshop/WorkshopScreen.tsx';
 import { afterEach, expect, test } from 'vitest';
 import { USUAL_THRESHOLD } from '../../src/core/assign/assignment.ts';
 import { noticesFor } from '../../src/core/assign/corrections.ts';

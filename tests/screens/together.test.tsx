@@ -2,6 +2,8 @@
 /** Decks brought together in the workshop: a colleague's changes, and a variant that shares facts. */
 import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
+// Loaded before the clock of a test runs: the screen is large.
+import '../../src/screens/workshop/WorkshopScreen.tsx';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Deck } from '../../src/core/unit/deck.ts';
 import { shippedDecks } from '../units.ts';

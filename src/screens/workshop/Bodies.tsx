@@ -3,6 +3,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Place } from '../../core/workshop/draft.ts';
 import { idFrom } from '../../exchange/csv/records.ts';
 import type { SectionProps } from './desk.ts';
+import { Fold } from './Fold.tsx';
 import { IdField, SeveralField, TextField } from './fields.tsx';
 import { LinesBox } from './LinesBox.tsx';
 import { Provenance } from './Provenance.tsx';
@@ -37,8 +38,7 @@ export function Bodies({ desk }: SectionProps) {
         how={phrase('workshop.bodies-how')}
         onTake={take}
       />
-      <details>
-        <summary>{say(phrase('workshop.bodies-here', { count: draft.shaftLine?.length ?? 0 }))}</summary>
+      <Fold summary={say(phrase('workshop.bodies-here', { count: draft.shaftLine?.length ?? 0 }))}>
         <Records
           folds
           desk={desk}
@@ -63,7 +63,7 @@ export function Bodies({ desk }: SectionProps) {
             </>
           )}
         </Records>
-      </details>
+      </Fold>
     </>
   );
 }

@@ -7,6 +7,7 @@ import { takeChart } from '../../core/workshop/take-chart.ts';
 import { readChart } from '../../exchange/csv/chart.ts';
 import { addRow, ChartGrid, isFine, readingPhrase } from './ChartGrid.tsx';
 import type { SectionProps } from './desk.ts';
+import { Fold } from './Fold.tsx';
 import { IdField } from './fields.tsx';
 import { PasteBox } from './PasteBox.tsx';
 import { Vouch } from './Provenance.tsx';
@@ -103,8 +104,7 @@ export function ChartSection({ desk }: SectionProps) {
         </button>
       </div>
       {elements.length > 0 && (
-        <details>
-          <summary>{say(phrase('workshop.columns'))}</summary>
+        <Fold summary={say(phrase('workshop.columns'))}>
           <Records
             desk={desk}
             at={['train', 'elements']}
@@ -122,7 +122,7 @@ export function ChartSection({ desk }: SectionProps) {
               />
             )}
           </Records>
-        </details>
+        </Fold>
       )}
       <Vouch
         desk={desk}

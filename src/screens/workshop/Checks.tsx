@@ -2,6 +2,7 @@
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
 import type { Desk } from './desk.ts';
+import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
 import { Provenance } from './Provenance.tsx';
 import { Records } from './Records.tsx';
@@ -12,8 +13,7 @@ export function Checks({ desk, at, steps }: { desk: Desk; at: Place; steps: read
   const fits = (draft.fits ?? []).flatMap(({ id, name }) => (id ? [{ value: id, label: name ?? id }] : []));
   const taken = ((valueAt(draft, list) ?? []) as readonly { id?: string }[]).map(({ id }) => id);
   return (
-    <details>
-      <summary>{say(phrase('workshop.checks'))}</summary>
+    <Fold summary={say(phrase('workshop.checks'))}>
       <p className="aside">{say(phrase('workshop.checks-hint'))}</p>
       <Records desk={desk} at={list} head={(index) => phrase('workshop.check-no', { number: index + 1 })}>
         {(check) => (
@@ -62,6 +62,6 @@ export function Checks({ desk, at, steps }: { desk: Desk; at: Place; steps: read
       >
         {say(phrase('workshop.add-check'))}
       </button>
-    </details>
+    </Fold>
   );
 }

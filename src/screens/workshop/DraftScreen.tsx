@@ -46,10 +46,12 @@ interface Props {
   readonly section: string | undefined;
   /** What is put right here: "flag:" and an id, or a reference. */
   readonly about: string | undefined;
+  /** The reference whose record stands open. */
+  readonly record: string | undefined;
   readonly onChange: () => void;
 }
 
-export function DraftScreen({ id, section, about, onChange }: Props) {
+export function DraftScreen({ id, section, about, record, onChange }: Props) {
   const { store, sayFor } = useServices();
   const say = sayFor(null);
   const stored = useLoaded(() => store.workshop.draft(id), id);
@@ -69,6 +71,7 @@ export function DraftScreen({ id, section, about, onChange }: Props) {
       writer={writer.ok ? writer.value : ''}
       section={SECTION_IDS.find((known) => known === section) ?? 'unit'}
       about={about}
+      record={record}
       onChange={onChange}
     />
   );
@@ -79,10 +82,12 @@ interface OpenedProps {
   readonly writer: string;
   readonly section: SectionId;
   readonly about: string | undefined;
+  /** The reference whose record stands open. */
+  readonly record: string | undefined;
   readonly onChange: () => void;
 }
 
-function Opened({ stored, writer: known, section, about, onChange }: OpenedProps) {
+function Opened({ stored, writer: known, section, about, record, onChange }: OpenedProps) {
   const { store, now, sayFor } = useServices();
   const start = useMemo(() => JSON.parse(stored.text) as DeckDraft, [stored]);
   const { history, act, saving } = useDraft(stored.id, start);
@@ -112,7 +117,7 @@ function Opened({ stored, writer: known, section, about, onChange }: OpenedProps
     draftId: stored.id,
     notes: notes?.ok ? notes.value : [],
     notesChanged: () => setNotesVersion((before) => before + 1),
-    focus: about === undefined || about.startsWith('flag:') ? null : placeOf(start, about as Ref),
+    focus: record === undefined ? null : placeOf(start, record as Ref),
   };
   const keys = (event: KeyboardEvent) => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;

@@ -198,8 +198,7 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
       >
         {say(phrase('workshop.add-case'))}
       </button>
-      <details>
-        <summary>{say(phrase('workshop.more-of-fit'))}</summary>
+      <Fold summary={say(phrase('workshop.more-of-fit'))}>
         <div className="fields tight">
           <AmountField desk={desk} at={[...at, 'aim']} label={phrase('workshop.aim')} />
           <AmountField desk={desk} at={[...at, 'spread']} label={phrase('workshop.spread')} />
@@ -227,7 +226,7 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
             />
           )}
         </div>
-      </details>
+      </Fold>
       <Provenance desk={desk} at={at} />
     </>
   );

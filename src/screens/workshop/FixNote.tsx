@@ -34,7 +34,8 @@ export function FixNote({ desk, draftId, section, about }: Props) {
   }, `${id} ${about}`);
   if (!loaded?.ok) return null;
   const { note, refs } = loaded.value;
-  const to = (one: SectionId) => `/workshop/${draftId}/${one}/${encodeURIComponent(about)}`;
+  const to = (one: SectionId, ref?: string) =>
+    `/workshop/${draftId}/${one}/${encodeURIComponent(about)}${ref ? `/${encodeURIComponent(ref)}` : ''}`;
   return (
     <section className="note">
       <p>
@@ -52,7 +53,7 @@ export function FixNote({ desk, draftId, section, about }: Props) {
               id: ref.slice(kind.length + 1),
             }),
           );
-          return <li key={ref}>{own && own !== section ? <Link href={to(own)}>{what}</Link> : what}</li>;
+          return <li key={ref}>{own && own !== section ? <Link href={to(own, ref)}>{what}</Link> : what}</li>;
         })}
       </ul>
       <p>

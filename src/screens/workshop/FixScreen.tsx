@@ -48,7 +48,8 @@ async function wayTo(services: Services, deckId: string, about: string): Promise
   const draft = read(open?.text ?? stored.text);
   const refs = await refsAbout(services, stored.text, about);
   if (!refs.ok) return refs;
-  const place = refs.value.refs.map((ref) => placeOf(draft, ref)).find((found) => found !== null);
+  const ref = refs.value.refs.find((one) => placeOf(draft, one) !== null);
+  const place = ref && placeOf(draft, ref);
   const id = open?.id ?? newId();
   if (!open) {
     const kept = await store.workshop.keep({
@@ -60,7 +61,9 @@ async function wayTo(services: Services, deckId: string, about: string): Promise
     if (!kept.ok) return fail(kept.error);
   }
   const section = place ? sectionOf(`/${place.join('/')}`) : 'revisions';
-  return pass(`/workshop/${id}/${section}/${encodeURIComponent(about)}`);
+  return pass(
+    `/workshop/${id}/${section}/${encodeURIComponent(about)}${ref ? `/${encodeURIComponent(ref)}` : ''}`,
+  );
 }
 
 export function FixScreen({ deck, about }: { deck: string; about: string }) {

@@ -2,6 +2,7 @@
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { type Edit, type Place, valueAt } from '../../core/workshop/draft.ts';
 import type { Desk } from './desk.ts';
+import { Fold } from './Fold.tsx';
 import { ActField, AreaField, type Option, PickField, TextField, TickField, WriterField } from './fields.tsx';
 import { NoteCard } from './NoteCard.tsx';
 
@@ -29,11 +30,15 @@ export function Provenance({ desk, at }: { readonly desk: Desk; readonly at: Pla
   const state = unsure ? 'unsure' : verified ? 'verified' : 'open';
   const evidence = evidenceFor(desk, at);
   return (
-    <details className="provenance-form">
-      <summary>
-        {say(phrase('workshop.provenance', { state }))}
-        {evidence.length > 0 && ` ${say(phrase('bench.evidence', { count: evidence.length }))}`}
-      </summary>
+    <Fold
+      className="provenance-form"
+      summary={
+        <>
+          {say(phrase('workshop.provenance', { state }))}
+          {evidence.length > 0 && ` ${say(phrase('bench.evidence', { count: evidence.length }))}`}
+        </>
+      }
+    >
       {evidence.map((note) => (
         <NoteCard key={note.id} note={note} say={say} />
       ))}
@@ -81,7 +86,7 @@ export function Provenance({ desk, at }: { readonly desk: Desk; readonly at: Pla
         <TickField desk={desk} at={[...at, 'unsure']} label={phrase('workshop.unsure')} />
       </div>
       <AreaField desk={desk} at={[...at, 'note']} label={phrase('workshop.note')} rows={2} />
-    </details>
+    </Fold>
   );
 }
 
@@ -99,8 +104,7 @@ export function Vouch({ desk, lists }: { readonly desk: Desk; readonly lists: re
   const { say, writer } = desk;
   const sources = sourceOptions(desk);
   return (
-    <details>
-      <summary>{say(phrase('workshop.all-of-these', { count: records.length }))}</summary>
+    <Fold summary={say(phrase('workshop.all-of-these', { count: records.length }))}>
       <div className="fields">
         {sources.length > 0 && (
           <ActField
@@ -129,6 +133,6 @@ export function Vouch({ desk, lists }: { readonly desk: Desk; readonly lists: re
           {say(phrase('workshop.verify-all', { writer }))}
         </button>
       )}
-    </details>
+    </Fold>
   );
 }

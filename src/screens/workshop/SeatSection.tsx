@@ -11,6 +11,7 @@ import '../../ui/drawings/stage.css';
 import { AmountField } from './AmountField.tsx';
 import { Bodies, LINE } from './Bodies.tsx';
 import type { Desk, SectionProps } from './desk.ts';
+import { Fold } from './Fold.tsx';
 import { AreaField, ChoiceField, IdField, PickField, TextField, textAt } from './fields.tsx';
 import { NewSeat, useLine } from './NewSeat.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
@@ -148,8 +149,7 @@ function SeatFields({ desk, at, index }: { desk: Desk; at: Place; index: number 
         </div>
       )}
       <Close desk={desk} id={textAt(desk, [...at, 'id'])} />
-      <details>
-        <summary>{say(phrase('workshop.more-of-seat'))}</summary>
+      <Fold summary={say(phrase('workshop.more-of-seat'))}>
         <div className="fields tight">
           {(['inner', 'outer', 'thickness'] as const).map((size) => (
             <AmountField
@@ -181,7 +181,7 @@ function SeatFields({ desk, at, index }: { desk: Desk; at: Place; index: number 
           label={phrase('workshop.wrong-way-effect')}
           rows={2}
         />
-      </details>
+      </Fold>
       <Provenance desk={desk} at={at} />
     </>
   );

@@ -125,8 +125,7 @@ function Plates({ desk, at }: { desk: Desk; at: Place }) {
                 )}
                 <TextField desk={desk} at={[...plate, 'identical']} label={phrase('workshop.identical')} />
               </div>
-              <details>
-                <summary>{say(phrase('workshop.more-of-plate'))}</summary>
+              <Fold summary={say(phrase('workshop.more-of-plate'))}>
                 <div className="fields tight">
                   <TextField desk={desk} at={[...plate, 'id']} label={phrase('workshop.short-id')} />
                   <TextField desk={desk} at={[...plate, 'name']} label={phrase('workshop.name')} />
@@ -163,7 +162,7 @@ function Plates({ desk, at }: { desk: Desk; at: Place }) {
                   {say(phrase('workshop.likewise'))}
                 </button>
                 <Provenance desk={desk} at={plate} />
-              </details>
+              </Fold>
             </>
           );
         }}

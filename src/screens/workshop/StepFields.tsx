@@ -6,6 +6,7 @@ import type { Place } from '../../core/workshop/draft.ts';
 import type { DraftSequence } from '../../core/workshop/steps.ts';
 import { AmountField } from './AmountField.tsx';
 import type { Desk } from './desk.ts';
+import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
 import { Provenance } from './Provenance.tsx';
 import { Records } from './Records.tsx';
@@ -69,8 +70,7 @@ export function StepFields({
         {turns && <TextField desk={desk} at={[...at, 'turned']} label={phrase('workshop.step-turned')} />}
       </div>
       <After desk={desk} at={at} earlier={earlier} />
-      <details>
-        <summary>{say(phrase('workshop.more-of-step'))}</summary>
+      <Fold summary={say(phrase('workshop.more-of-step'))}>
         <div className="fields tight">
           <TextField desk={desk} at={[...at, 'tool']} label={phrase('workshop.tool')} />
           <AmountField
@@ -97,7 +97,7 @@ export function StepFields({
           options={HAZARDS.map((value) => ({ value, label: say(phrase(`workshop.hazard.${value}`)) }))}
         />
         <Provenance desk={desk} at={at} />
-      </details>
+      </Fold>
     </>
   );
 }

@@ -3,6 +3,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import { shaftsOfDraft } from '../../core/workshop/train.ts';
 import type { SectionProps } from './desk.ts';
 import { ELEMENTS, Elements } from './Elements.tsx';
+import { Fold } from './Fold.tsx';
 import { GEARSETS, Gearsets } from './Gearsets.tsx';
 import { Vouch } from './Provenance.tsx';
 import { Sketch } from './Sketch.tsx';
@@ -22,8 +23,7 @@ function Shafts({ desk }: SectionProps) {
     else edit({ kind: 'set', at: ['train', 'shafts', index, 'name'], value: name }, run);
   };
   return (
-    <details>
-      <summary>{say(phrase('workshop.shaft-names'))}</summary>
+    <Fold summary={say(phrase('workshop.shaft-names'))}>
       <div className="fields">
         {shafts.map((shaft) => (
           <label key={shaft} className="field">
@@ -40,7 +40,7 @@ function Shafts({ desk }: SectionProps) {
           </label>
         ))}
       </div>
-    </details>
+    </Fold>
   );
 }
 

@@ -209,14 +209,11 @@ export function WorkshopScreen({ onChange }: Props) {
       </Route>
       <Route path="/workshop/:draft/*?">
         {({ draft, '*': rest = '' }) => {
-          const [section, about] = rest.split('/');
+          const [section, about, record] = rest
+            .split('/')
+            .map((part) => (part === '' ? undefined : fromAddress(part)));
           return (
-            <DraftScreen
-              id={draft}
-              section={section}
-              about={about === undefined ? undefined : fromAddress(about)}
-              onChange={onChange}
-            />
+            <DraftScreen id={draft} section={section} about={about} record={record} onChange={onChange} />
           );
         }}
       </Route>
