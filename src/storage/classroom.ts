@@ -63,6 +63,7 @@ export interface Classroom {
   /** In the order of their revisions. */
   correctionsOf(deck: string): Told<Correction[]>;
 
+  /** One that is there already stays as it is: another report cannot write over it. */
   raiseFlag(flag: Flag): Told<void>;
   /** Earliest first. */
   flagsOf(deck: string): Told<Flag[]>;
@@ -205,9 +206,11 @@ export function classroomOf(db: Database, tell: Tell): Classroom {
       ),
 
     raiseFlag: (flag) =>
-      tell(async () => {
-        await db.flags.put(flagRow.parse(flag));
-      }),
+      tell(() =>
+        db.transaction('rw', db.flags, async () => {
+          if (!(await db.flags.get(flag.id))) await db.flags.add(flagRow.parse(flag));
+        }),
+      ),
     flagsOf: (deck) =>
       tell(async () =>
         readRows(await db.flags.where('deck').equals(deck).toArray(), flagRow).sort((a, b) => a.at - b.at),

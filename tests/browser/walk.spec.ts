@@ -15,7 +15,7 @@ import { violationsOf } from './violations.ts';
 
 test.use({ viewport: NARROW });
 // Looking over takes its time on a busy machine.
-test.describe.configure({ timeout: 240_000 });
+test.describe.configure({ timeout: 600_000 });
 
 const FORMS: readonly Form[] = ['set', 'one', 'order', 'number', 'pair', 'fill', 'place'];
 const unit = makeUnit(shippedDecks().find(({ id }) => id === 'kestrel-7')!);

@@ -184,7 +184,10 @@ describe('corrections, flags and revisions', () => {
     await must(classroom.raiseFlag(aFlag({ at: 5 })));
     expect((await must(classroom.flagsOf('demo'))).map(({ id }) => id)).toEqual(['flag-1', 'f2']);
     await must(classroom.takeFlagBack('f2'));
+    // A flag of the same id, from somebody else's report.
+    await must(classroom.raiseFlag(aFlag({ note: 'nothing is wrong', deck: 'other' })));
     expect(await must(classroom.flagsOf('demo'))).toEqual([aFlag({ at: 5 })]);
+    expect(await must(classroom.flagsOf('other'))).toEqual([]);
   });
 
   test('C6 a revision stands for one text for good', async () => {
