@@ -40,6 +40,7 @@ export class Hand {
 
   /** Opens the list and picks: two taps. */
   async pick(field: Locator, label: string | RegExp) {
+    await field.waitFor();
     const options = await field.locator('option').allTextContents();
     const found = options.find((option) =>
       typeof label === 'string' ? option === label : label.test(option),

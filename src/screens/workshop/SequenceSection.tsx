@@ -51,7 +51,10 @@ function SequenceFields({ desk, at }: { desk: Desk; at: Place }) {
           });
         }}
       />
-      <Fold summary={say(phrase('workshop.steps', { count: steps.length }))}>
+      <Fold
+        summary={say(phrase('workshop.steps', { count: steps.length }))}
+        starts={steps.length === 0 ? 'open' : 'closed'}
+      >
         <Records
           folds
           desk={desk}
