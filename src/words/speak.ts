@@ -118,10 +118,13 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
     return String(format.format.format(rendered));
   };
   return (phrase) => {
-    const text = speak(phrase);
+    const text = speak(phrase).replaceAll(STOP_IN_QUOTE, '');
     return startsWithThing(phrase, messages) ? asSentence(text) : text;
   };
 }
+
+/** The full stop of what is quoted within a sentence that goes on. */
+const STOP_IN_QUOTE = /\.(?=[”“»](?:[?,;:.]| \p{Ll}))/gu;
 
 /** Whether the message opens with a thing or a place of the deck, with a list of them, or with a phrase that does. */
 function startsWithThing(phrase: Phrase, messages: Messages): boolean {

@@ -29,3 +29,15 @@ test.each([
 test('a value that is not there is a mistake', () => {
   expect(() => speakerOf(null, 'en', { a: 'of {name}' })({ key: 'a' })).toThrow('no value for {name}');
 });
+
+test.each([
+  ['Chock the wheels.', 'Why “{a}” first?', 'Why “Chock the wheels” first?'],
+  ['Chock the wheels.', 'Why “{a}”?', 'Why “Chock the wheels”?'],
+  ['Räder keilen.', 'Warum „{a}“ zuerst?', 'Warum „Räder keilen“ zuerst?'],
+  ['Is it dry?', 'First “{a}” is asked.', 'First “Is it dry?” is asked.'],
+  ['Chock the wheels.', 'The step is “{a}”', 'The step is “Chock the wheels.”'],
+  ['Chock the wheels.', '“{a}” Then the pan.', '“Chock the wheels.” Then the pan.'],
+])('what is quoted within a sentence has no full stop of its own: %s in %s', (text, message, said) => {
+  const say = speakerOf(null, 'en', { message });
+  expect(say({ key: 'message', values: { a: { key: 'text', values: { text } } } })).toBe(said);
+});

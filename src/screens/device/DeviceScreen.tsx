@@ -26,7 +26,7 @@ export function DeviceScreen({ onChange }: { onChange: () => void }) {
       <LanguagePart say={say} />
       <KeepingPart say={say} />
       <BackupPart say={say} />
-      <section>
+      <section className="unit-part">
         <h2>{say(phrase('device.restore'))}</h2>
         {received?.kind === 'backup' && (
           <RestoreOffer key={received.madeAt} received={received} onChange={onChange} />

@@ -8,6 +8,7 @@ import { TroubleNote } from '../TroubleNote.tsx';
 import { useLoaded } from '../use-loaded.ts';
 
 const megabytes = (bytes: number) => Math.max(0.1, Math.round(bytes / 100_000) / 10);
+const gigabytes = (bytes: number) => Math.max(0.1, Math.floor(bytes / 100_000_000) / 10);
 
 const toldOf = ({ keeping, asked }: StorageState) =>
   keeping === 'not-promised' && !asked ? 'not-asked' : keeping;
@@ -29,7 +30,7 @@ export function KeepingPart({ say }: { say: Say }) {
               {say(
                 phrase('device.room', {
                   used: megabytes(state.value.used),
-                  room: megabytes(state.value.room),
+                  room: gigabytes(state.value.room),
                 }),
               )}
             </p>

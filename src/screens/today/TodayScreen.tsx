@@ -199,7 +199,7 @@ export function TodayScreen(props: Props) {
           {say(phrase('assign.link'))}
         </Link>
       </nav>
-      <section className="aside">
+      <section className="aside unit-part">
         <p>{say(phrase('today.stored'))}</p>
         <p className="row-of-buttons">
           <Link href="/device" className="button plain">

@@ -14,7 +14,7 @@ export const DEVICE = {
   'device.keeping.unknown':
     'Dieser Browser sagt nicht, ob er deine Antworten behält. Speichere ab und zu eine Sicherung.',
   'device.ask': 'Den Browser bitten, sie zu behalten',
-  'device.room': 'Etwa {used, number} MB hier belegt, von {room, number} MB, die es gibt.',
+  'device.room': 'Etwa {used, number} MB hier belegt, von {room, number} GB, die es gibt.',
   'device.where': 'In einem privaten Fenster ist alles weg, sobald das Fenster geschlossen wird.',
   'device.backup': 'Sicherung',
   'device.backup-how':

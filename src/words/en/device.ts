@@ -14,7 +14,7 @@ export const DEVICE = {
   'device.keeping.unknown':
     'This browser does not say whether it keeps your answers. Save a backup now and then.',
   'device.ask': 'Ask the browser to keep them',
-  'device.room': 'About {used, number} MB used here, of {room, number} MB there are.',
+  'device.room': 'About {used, number} MB used here, of {room, number} GB there are.',
   'device.where': 'In a private window everything is gone once the window is closed.',
   'device.backup': 'Backup',
   'device.backup-how':

@@ -14,7 +14,7 @@ export const DEVICE = {
   'device.keeping.unknown':
     'Este navegador no dice si conserva tus respuestas. Guarda una copia de vez en cuando.',
   'device.ask': 'Pedir al navegador que las conserve',
-  'device.room': 'Unos {used, number} MB usados aquí, de {room, number} MB que hay.',
+  'device.room': 'Unos {used, number} MB usados aquí, de {room, number} GB que hay.',
   'device.where': 'En una ventana privada todo desaparece al cerrar la ventana.',
   'device.backup': 'Copia de seguridad',
   'device.backup-how':
