@@ -24,7 +24,7 @@ interface Names {
   readonly listing: Result<Listing, StoreTrouble>;
 }
 
-/** The names, read again whenever they change in any tab, and on `again`. */
+/** The names, read again whenever they change in any tab, and when asked to. */
 function useNames(loadRegistry: () => Promise<Registry>) {
   const [names, setNames] = useState<Names>();
   const [error, setError] = useState<unknown>();

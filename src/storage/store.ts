@@ -100,8 +100,8 @@ export interface Store {
   /** Puts checked contents in, all or none; joined with what is here by ids. */
   restore(contents: Contents): Told<Added>;
 
-  /** Asks the browser to promise that it keeps the data; call it after a tap. Once only, unless `again`. */
-  askPersistence(again?: boolean): Told<void>;
+  /** Asks the browser to promise that it keeps the data; call it after a tap. Once only, unless told to anew. */
+  askPersistence(anew?: boolean): Told<void>;
   /** What the browser says about keeping the data. */
   storageState(): Told<StorageState>;
   close(): void;
@@ -246,9 +246,9 @@ export function openStore(name = 'detent'): Store {
     // Rare: loaded only where it is used.
     backup: () => tell(async () => (await import('./backup.ts')).collect(db)),
     restore: (contents) => tell(async () => (await import('./backup.ts')).putIn(db, contents)),
-    askPersistence: (again = false) =>
+    askPersistence: (anew = false) =>
       tell(async () => {
-        if (again || !(await wasAsked(db))) await askToKeep(db);
+        if (anew || !(await wasAsked(db))) await askToKeep(db);
       }),
     storageState: () => tell(() => storageState(db)),
     close: () => db.close(),

@@ -44,7 +44,8 @@ describe('S7 messages of format 1', () => {
     const got = given(await readIncomingFile(new Uint8Array(Buffer.from(file, 'base64'))));
     if (got.kind !== 'backup') throw new Error(got.kind);
     expect(got.madeAt).toBe(madeAt);
-    expect(readContents(got.contents)).toEqual({ ok: true, value: contents });
+    // Bench notes came later: a backup from before has none.
+    expect(readContents(got.contents)).toEqual({ ok: true, value: { notes: [], ...contents } });
   });
 
   test('no format is without a sample', () => {

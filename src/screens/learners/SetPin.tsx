@@ -22,7 +22,7 @@ interface Props {
   readonly setPin: (pin: string | null) => Promise<Result<void, StoreTrouble>>;
 }
 
-const EMPTY = { now: '', fresh: '', again: '' };
+const EMPTY = { now: '', fresh: '', repeated: '' };
 
 export function SetPin({ say, has, words, tryPin, setPin }: Props) {
   const [fields, setFields] = useState(EMPTY);
@@ -49,7 +49,7 @@ export function SetPin({ say, has, words, tryPin, setPin }: Props) {
     event.preventDefault();
     if (busy) return;
     if (!isPin(fields.fresh)) return setSaid(phrase('pin.empty'));
-    if (fields.fresh !== fields.again) return setSaid(phrase('own.pin-differ'));
+    if (fields.fresh !== fields.repeated) return setSaid(phrase('own.pin-differ'));
     void put(fields.fresh);
   };
   const field = (name: keyof typeof EMPTY, label: Phrase) => (
@@ -70,7 +70,7 @@ export function SetPin({ say, has, words, tryPin, setPin }: Props) {
       <div className="fields">
         {has && field('now', phrase('own.pin-now'))}
         {field('fresh', phrase('own.pin-new'))}
-        {field('again', phrase('own.pin-again'))}
+        {field('repeated', phrase('own.pin-again'))}
       </div>
       <div className="row-of-buttons">
         <button type="submit" className="button" aria-disabled={busy}>

@@ -41,7 +41,9 @@ describe('plate-neighbours, by hand from packs.ts', () => {
     const met = new Set<string>();
     for (let seed = 0; seed < 200; seed++)
       met.add(
-        /above the ([a-z ]+)/.exec(say(ask(unit, plateNeighbours, seed, 'stack:C1/order')!.prompt))![1]!,
+        /above the ([a-z]+(?: [a-z]+)*)/.exec(
+          say(ask(unit, plateNeighbours, seed, 'stack:C1/order')!.prompt),
+        )![1]!,
       );
     expect([...met].sort()).toEqual(['backing plate', 'waved plate']);
   });
