@@ -67,7 +67,7 @@ export const inflate = (bytes: Uint8Array<ArrayBuffer>, most: number) => unpack(
 
 export const gzip = (bytes: Uint8Array<ArrayBuffer>) => pack(bytes, 'gzip');
 
-/** The same; gzip carries length and CRC-32 of what is in it, so any change on the way is "damaged". */
+/** The same; gzip carries length and CRC-32 of what is in it, so any change of it on the way is "damaged". */
 export const gunzip = (bytes: Uint8Array<ArrayBuffer>, most: number) => unpack(bytes, most, 'gzip');
 
 export const isGzip = (bytes: Uint8Array): boolean => bytes[0] === 0x1f && bytes[1] === 0x8b;

@@ -92,9 +92,12 @@ describe('B6 a backup that was damaged or made to harm is refused as a whole', (
       fc.asyncProperty(fc.integer({ min: 10, max: file.length - 1 }), fc.nat(7), async (at, bit) => {
         const changed = file.slice();
         changed[at]! ^= 1 << bit;
-        expect(refusal(await readIncomingFile(changed))).toBe('damaged');
+        const read = await readIncomingFile(changed);
+        // Bits that only fill up the last byte before the eight of length and checksum say nothing: all is there.
+        if (read.ok && at === file.length - 9) expectWhole(read.value);
+        else expect(refusal(read)).toBe('damaged');
       }),
-      { numRuns: 60 },
+      { numRuns: 60, examples: Array.from({ length: 8 }, (_, bit) => [file.length - 9, bit] as const) },
     );
   });
 
