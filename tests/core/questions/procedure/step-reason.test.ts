@@ -13,7 +13,7 @@ const pick = (id: string) => ({ form: 'one' as const, pick: id });
 describe('step-reason, from the reasons in works.ts', () => {
   test('the recorded reason is right, another pair’s is that slip-up', () => {
     const question = ask(unit, stepReason, 0, 'step:job/g/before')!;
-    expect(say(question.prompt)).toBe('Why does “Converter off.” have to come before “Pump off.”?');
+    expect(say(question.prompt)).toBe('Why does “Converter off” have to come before “Pump off”?');
     const { space } = question;
     const options = space.form === 'one' ? space.options : [];
     for (const { id, label } of options) {
