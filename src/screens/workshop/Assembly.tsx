@@ -4,7 +4,7 @@ import type { Place } from '../../core/workshop/draft.ts';
 import { assemblyOfDraft, type DraftSequence, stepIdFrom } from '../../core/workshop/steps.ts';
 import type { Desk } from './desk.ts';
 import { PickField, TextField, textAt } from './fields.tsx';
-import { Records } from './Records.tsx';
+import { AddRecord, Records } from './Records.tsx';
 import { After, stepOptions } from './StepFields.tsx';
 
 export function Assembly({ desk, at, sequence }: { desk: Desk; at: Place; sequence: DraftSequence }) {
@@ -20,8 +20,6 @@ export function Assembly({ desk, at, sequence }: { desk: Desk; at: Place; sequen
     return step?.turned ?? step?.text ?? id;
   };
   const options = stepOptions(all).map(({ value }) => ({ value, label: textOf(value) }));
-  const addRelation = (list: 'imposed' | 'lifted') =>
-    edit({ kind: 'insert', at: [...place, list], value: {} });
   return (
     <>
       <h4>{say(phrase('workshop.assembly'))}</h4>
@@ -114,31 +112,20 @@ export function Assembly({ desk, at, sequence }: { desk: Desk; at: Place; sequen
         </Records>
       ))}
       <div className="row-of-buttons">
-        <button
-          type="button"
-          className="button plain"
-          onClick={() =>
-            edit({
-              kind: 'insert',
-              at: [...place, 'added'],
-              value: {
-                id: stepIdFrom(
-                  'assembly step',
-                  all.map(({ id }) => id),
-                ),
-                text: '',
-              },
-            })
-          }
-        >
-          {say(phrase('workshop.add-assembly-step'))}
-        </button>
-        <button type="button" className="button plain" onClick={() => addRelation('imposed')}>
-          {say(phrase('workshop.add-imposed'))}
-        </button>
-        <button type="button" className="button plain" onClick={() => addRelation('lifted')}>
-          {say(phrase('workshop.add-lifted'))}
-        </button>
+        <AddRecord
+          desk={desk}
+          at={[...place, 'added']}
+          value={{
+            id: stepIdFrom(
+              'assembly step',
+              all.map(({ id }) => id),
+            ),
+            text: '',
+          }}
+          label={phrase('workshop.add-assembly-step')}
+        />
+        <AddRecord desk={desk} at={[...place, 'imposed']} label={phrase('workshop.add-imposed')} />
+        <AddRecord desk={desk} at={[...place, 'lifted']} label={phrase('workshop.add-lifted')} />
       </div>
     </>
   );

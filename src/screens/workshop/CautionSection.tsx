@@ -1,10 +1,10 @@
 /** Cautions: what to do or keep from, and what a learner has in hand when it counts. */
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { HAZARDS } from '../../core/unit/cautions.ts';
-import { freshId, type Place } from '../../core/workshop/draft.ts';
+import type { Place } from '../../core/workshop/draft.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { ActField, AreaField, listAt, PickField, TextField } from './fields.tsx';
-import { Records } from './Records.tsx';
+import { AddRecord, Records } from './Records.tsx';
 import { thingOptions } from './things.ts';
 
 const CAUTIONS: Place = ['cautions'];
@@ -92,25 +92,13 @@ export function CautionSection({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: CAUTIONS,
-            value: {
-              id: freshId(
-                'caution-',
-                (draft.cautions ?? []).map(({ id }) => id),
-              ),
-              attachedTo: [],
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-caution'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={CAUTIONS}
+        stem="caution-"
+        value={{ attachedTo: [] }}
+        label={phrase('workshop.add-caution')}
+      />
     </>
   );
 }

@@ -1,7 +1,6 @@
 /** The apply chart: pasted from a spreadsheet or tapped in, solved while it is written. */
 import { useMemo, useState } from 'react';
 import { say as phrase } from '../../core/questions/phrase.ts';
-import { freshId } from '../../core/workshop/draft.ts';
 import { readRows } from '../../core/workshop/rows.ts';
 import { takeChart } from '../../core/workshop/take-chart.ts';
 import { readChart } from '../../exchange/csv/chart.ts';
@@ -11,7 +10,7 @@ import { Fold } from './Fold.tsx';
 import { IdField } from './fields.tsx';
 import { PasteBox } from './PasteBox.tsx';
 import { Vouch } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 import { UnsureCells } from './UnsureCells.tsx';
 
 export function ChartSection({ desk }: SectionProps) {
@@ -89,19 +88,7 @@ export function ChartSection({ desk }: SectionProps) {
         <button type="button" className="button plain" onClick={() => edit(addRow(desk, 'neutral'))}>
           {say(phrase('workshop.add-neutral'))}
         </button>
-        <button
-          type="button"
-          className="button plain"
-          onClick={() =>
-            edit({
-              kind: 'insert',
-              at: ['train', 'elements'],
-              value: { id: freshId('E', ids(elements)) },
-            })
-          }
-        >
-          {say(phrase('workshop.add-column'))}
-        </button>
+        <AddRecord desk={desk} at={['train', 'elements']} stem="E" label={phrase('workshop.add-column')} />
       </div>
       {elements.length > 0 && (
         <Fold summary={say(phrase('workshop.columns'))}>

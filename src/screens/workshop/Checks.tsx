@@ -1,17 +1,16 @@
 /** Checks that are possible only for a part of the work. */
 import { say as phrase } from '../../core/questions/phrase.ts';
-import { freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
+import type { Place } from '../../core/workshop/draft.ts';
 import type { Desk } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
 import { Provenance } from './Provenance.tsx';
-import { Records } from './Records.tsx';
+import { AddRecord, Records } from './Records.tsx';
 
 export function Checks({ desk, at, steps }: { desk: Desk; at: Place; steps: readonly Option[] }) {
-  const { draft, say, edit } = desk;
+  const { draft, say } = desk;
   const list = [...at, 'checks'];
   const fits = (draft.fits ?? []).flatMap(({ id, name }) => (id ? [{ value: id, label: name ?? id }] : []));
-  const taken = ((valueAt(draft, list) ?? []) as readonly { id?: string }[]).map(({ id }) => id);
   return (
     <Fold summary={say(phrase('workshop.checks'))}>
       <p className="aside">{say(phrase('workshop.checks-hint'))}</p>
@@ -53,15 +52,13 @@ export function Checks({ desk, at, steps }: { desk: Desk; at: Place; steps: read
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({ kind: 'insert', at: list, value: { id: freshId('check-', taken), needs: [], closedBy: [] } })
-        }
-      >
-        {say(phrase('workshop.add-check'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={list}
+        stem="check-"
+        value={{ needs: [], closedBy: [] }}
+        label={phrase('workshop.add-check')}
+      />
     </Fold>
   );
 }

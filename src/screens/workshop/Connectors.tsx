@@ -5,7 +5,7 @@ import { countOf } from '../../core/workshop/train.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { ChoiceField, IdField, type Option, TextField, textAt } from './fields.tsx';
 import { Provenance } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 
 const CONNECTORS: Place = ['electrical', 'connectors'];
 
@@ -126,7 +126,8 @@ function PinTable({ desk, at }: { desk: Desk; at: Place }) {
 }
 
 export function Connectors({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
+  const { draft, say } = desk;
+  const taken = (draft.electrical?.connectors ?? []).map(({ id }) => id);
   return (
     <>
       <h3>{say(phrase('workshop.connectors'))}</h3>
@@ -172,20 +173,12 @@ export function Connectors({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() => {
-          const taken = (draft.electrical?.connectors ?? []).map(({ id }) => id);
-          edit({
-            kind: 'insert',
-            at: CONNECTORS,
-            value: { id: taken.includes('case') ? freshId('plug-', taken) : 'case', pins: [] },
-          });
-        }}
-      >
-        {say(phrase('workshop.add-connector'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={CONNECTORS}
+        value={{ id: taken.includes('case') ? freshId('plug-', taken) : 'case', pins: [] }}
+        label={phrase('workshop.add-connector')}
+      />
     </>
   );
 }

@@ -4,7 +4,7 @@ import { freshId, type Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { IdField, PickField, SeveralField, TextField } from './fields.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 import { shaftOptions } from './shafts.ts';
 import { ValveBody } from './ValveBody.tsx';
 
@@ -12,7 +12,7 @@ const SENSORS: Place = ['sensors'];
 const INTERLOCKS: Place = ['interlocks'];
 
 function Sensors({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
+  const { draft, say } = desk;
   const { input, output } = draft.train ?? {};
   const sensors = draft.sensors ?? [];
   const taken = sensors.map(({ id }) => id);
@@ -58,25 +58,18 @@ function Sensors({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: SENSORS,
-            value: { id: next.id, ...(next.reads && { reads: next.reads }) },
-          })
-        }
-      >
-        {say(phrase('workshop.add-sensor'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={SENSORS}
+        value={{ id: next.id, ...(next.reads && { reads: next.reads }) }}
+        label={phrase('workshop.add-sensor')}
+      />
     </>
   );
 }
 
 function Interlocks({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
+  const { draft, say } = desk;
   const friction = (draft.train?.elements ?? []).flatMap(({ id, kind }) =>
     id && kind !== 'one-way' ? [{ value: id, label: id }] : [],
   );
@@ -112,24 +105,7 @@ function Interlocks({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: INTERLOCKS,
-            value: {
-              id: freshId(
-                'X',
-                (draft.interlocks ?? []).map(({ id }) => id),
-              ),
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-interlock'))}
-      </button>
+      <AddRecord desk={desk} at={INTERLOCKS} stem="X" label={phrase('workshop.add-interlock')} />
     </>
   );
 }

@@ -1,12 +1,12 @@
 /** Brakes, clutches and one-ways: what each is, and what it holds or joins. */
 import { CASE, ELEMENT_KINDS } from '../../core/gears/train.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
-import { freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
+import { type Place, valueAt } from '../../core/workshop/draft.ts';
 import { Capacity } from './Capacity.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, PickField, TextField } from './fields.tsx';
 import { Provenance } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 import { shaftOptions } from './shafts.ts';
 
 export const ELEMENTS: Place = ['train', 'elements'];
@@ -96,20 +96,7 @@ function ElementFields({ desk, at }: { desk: Desk; at: Place }) {
 }
 
 export function Elements({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
-  const add = (kind: (typeof ELEMENT_KINDS)[number], stem: string) =>
-    edit({
-      kind: 'insert',
-      at: ELEMENTS,
-      value: {
-        id: freshId(
-          stem,
-          (draft.train?.elements ?? []).map(({ id }) => id),
-        ),
-        kind,
-        between: kind === 'brake' ? ['', CASE] : ['', ''],
-      },
-    });
+  const { draft } = desk;
   return (
     <>
       <Records
@@ -128,14 +115,14 @@ export function Elements({ desk }: SectionProps) {
       </Records>
       <div className="row-of-buttons">
         {(['brake', 'clutch', 'one-way'] as const).map((kind) => (
-          <button
+          <AddRecord
             key={kind}
-            type="button"
-            className="button plain"
-            onClick={() => add(kind, { brake: 'B', clutch: 'C', 'one-way': 'F' }[kind])}
-          >
-            {say(phrase(`workshop.add-element.${kind}`))}
-          </button>
+            desk={desk}
+            at={ELEMENTS}
+            stem={{ brake: 'B', clutch: 'C', 'one-way': 'F' }[kind]}
+            value={{ kind, between: kind === 'brake' ? ['', CASE] : ['', ''] }}
+            label={phrase(`workshop.add-element.${kind}`)}
+          />
         ))}
       </div>
     </>

@@ -16,7 +16,7 @@ import { ChoiceField, IdField, type Option, PickField, TextField, TickField, tex
 import { LinesBox } from './LinesBox.tsx';
 import { PasteBox } from './PasteBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { countAt, headOf, Records } from './Records.tsx';
+import { AddRecord, countAt, headOf, Records } from './Records.tsx';
 
 const FITS: Place = ['fits'];
 
@@ -180,24 +180,7 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
       <Records desk={desk} at={readings} head={(index) => phrase('workshop.case-no', { number: index + 1 })}>
         {(reading) => <Case desk={desk} fit={at} at={reading} />}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: readings,
-            value: {
-              id: freshId(
-                'case-',
-                ((valueAt(draft, readings) ?? []) as readonly { id?: string }[]).map(({ id }) => id),
-              ),
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-case'))}
-      </button>
+      <AddRecord desk={desk} at={readings} stem="case-" label={phrase('workshop.add-case')} />
       <Fold summary={say(phrase('workshop.more-of-fit'))}>
         <div className="fields tight">
           <AmountField desk={desk} at={[...at, 'aim']} label={phrase('workshop.aim')} />
@@ -260,25 +243,7 @@ export function FitSection({ desk }: SectionProps) {
       >
         {(at) => <FitFields desk={desk} at={at} />}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: FITS,
-            value: {
-              id: freshId(
-                'fit-',
-                (draft.fits ?? []).map(({ id }) => id),
-              ),
-              parts: [],
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-fit'))}
-      </button>
+      <AddRecord desk={desk} at={FITS} stem="fit-" value={{ parts: [] }} label={phrase('workshop.add-fit')} />
       {countAt(desk, FITS) > 0 && <Vouch desk={desk} lists={[FITS]} />}
     </>
   );

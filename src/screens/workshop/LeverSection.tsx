@@ -4,7 +4,7 @@ import type { Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { ChoiceField, SeveralField, TextField, textAt } from './fields.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 
 const POSITIONS: Place = ['lever', 'positions'];
 
@@ -95,13 +95,12 @@ export function LeverSection({ desk }: SectionProps) {
             {say(phrase('workshop.usual-gate'))}
           </button>
         )}
-        <button
-          type="button"
-          className="button plain"
-          onClick={() => edit({ kind: 'insert', at: POSITIONS, value: { id: '', rows: [] } })}
-        >
-          {say(phrase('workshop.add-position'))}
-        </button>
+        <AddRecord
+          desk={desk}
+          at={POSITIONS}
+          value={{ id: '', rows: [] }}
+          label={phrase('workshop.add-position')}
+        />
       </div>
       <Vouch desk={desk} lists={[POSITIONS]} />
     </>

@@ -4,7 +4,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Place } from '../../core/workshop/draft.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { listAt, PickField, TextField } from './fields.tsx';
-import { Records } from './Records.tsx';
+import { AddRecord, Records } from './Records.tsx';
 import { thingOptions } from './things.ts';
 
 const ALIASES: Place = ['aliases'];
@@ -29,7 +29,7 @@ function NamesField({ desk, at }: { desk: Desk; at: Place }) {
 }
 
 export function NameSection({ desk }: SectionProps) {
-  const { say, edit } = desk;
+  const { say } = desk;
   const things = thingOptions(desk);
   return (
     <>
@@ -58,13 +58,7 @@ export function NameSection({ desk }: SectionProps) {
           </div>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() => edit({ kind: 'insert', at: ALIASES, value: { names: [] } })}
-      >
-        {say(phrase('workshop.add-alias'))}
-      </button>
+      <AddRecord desk={desk} at={ALIASES} value={{ names: [] }} label={phrase('workshop.add-alias')} />
     </>
   );
 }

@@ -1,7 +1,7 @@
-/** A list of records, each in its frame, with the keys that move it, take it away and add another. */
+/** A list of records, each in its frame with the keys that move it and take it away, and the key that adds another. */
 import { type ReactNode, useRef } from 'react';
 import { type Phrase, say as phrase } from '../../core/questions/phrase.ts';
-import { applyEdit, type Place, valueAt } from '../../core/workshop/draft.ts';
+import { applyEdit, freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
 import { dropMentions, type MentionedKind } from '../../core/workshop/mentions.ts';
 import type { Desk } from './desk.ts';
 import { Fold } from './Fold.tsx';
@@ -74,6 +74,31 @@ export function Records({ desk, at, kind, ordered = false, folds = false, head, 
       </fieldset>
     );
   });
+}
+
+interface AddProps {
+  readonly desk: Desk;
+  readonly at: Place;
+  readonly label: Phrase;
+  /** The record is called by this and the first number that is free in the list; left out, it has the id of `value`. */
+  readonly stem?: string;
+  /** What else it starts with. */
+  readonly value?: object;
+  readonly small?: boolean;
+}
+
+/** Adds a record at the end of its list. */
+export function AddRecord({ desk, at, label, stem, value, small = false }: AddProps) {
+  const add = () => {
+    const list = valueAt(desk.draft, at);
+    const taken = Array.isArray(list) ? list.map(({ id }) => id) : [];
+    desk.edit({ kind: 'insert', at, value: { ...(stem && { id: freshId(stem, taken) }), ...value } });
+  };
+  return (
+    <button type="button" className={small ? 'button plain small' : 'button plain'} onClick={add}>
+      {desk.say(label)}
+    </button>
+  );
 }
 
 /** What a record is called in its heading: its id and name, or its number. */

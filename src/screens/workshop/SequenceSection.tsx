@@ -4,7 +4,7 @@
  */
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { DeckSequence } from '../../core/unit/sequences.ts';
-import { freshId, type Place, valueAt } from '../../core/workshop/draft.ts';
+import { type Place, valueAt } from '../../core/workshop/draft.ts';
 import { finishDraft } from '../../core/workshop/finish.ts';
 import { type DraftSequence, stepsFromLines } from '../../core/workshop/steps.ts';
 import { readSequences } from '../../exchange/csv/sequences.ts';
@@ -16,7 +16,7 @@ import { TextField } from './fields.tsx';
 import { LinesBox } from './LinesBox.tsx';
 import { PasteBox } from './PasteBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 import { StepFields, stepOptions } from './StepFields.tsx';
 
 const SEQUENCES: Place = ['sequences'];
@@ -103,25 +103,13 @@ export function SequenceSection({ desk }: SectionProps) {
       >
         {(at) => <SequenceFields desk={desk} at={at} />}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: SEQUENCES,
-            value: {
-              id: freshId(
-                'strip-',
-                (draft.sequences ?? []).map(({ id }) => id),
-              ),
-              steps: [],
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-sequence'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={SEQUENCES}
+        stem="strip-"
+        value={{ steps: [] }}
+        label={phrase('workshop.add-sequence')}
+      />
       <details>
         <summary>{say(phrase('workshop.paste-sequences'))}</summary>
         <PasteBox

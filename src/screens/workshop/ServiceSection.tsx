@@ -2,21 +2,21 @@
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { MASS_UNITS, TEMPERATURE_UNITS, TORQUE_UNITS, VOLUME_UNITS } from '../../core/unit/record.ts';
 import { usualUnit } from '../../core/workshop/amounts.ts';
-import { freshId, type Place } from '../../core/workshop/draft.ts';
+import type { Place } from '../../core/workshop/draft.ts';
 import { torquesFromLines } from '../../core/workshop/service-lines.ts';
 import { AmountField, BandFields } from './AmountField.tsx';
 import type { SectionProps } from './desk.ts';
 import { IdField, TextField } from './fields.tsx';
 import { LinesBox } from './LinesBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 
 const FLUIDS: Place = ['fluids'];
 const TORQUES: Place = ['torques'];
 const WEIGHTS: Place = ['weights'];
 
 function Fluids({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
+  const { say } = desk;
   return (
     <>
       <h3>{say(phrase('workshop.fluids'))}</h3>
@@ -61,24 +61,7 @@ function Fluids({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: FLUIDS,
-            value: {
-              id: freshId(
-                'fluid-',
-                (draft.fluids ?? []).map(({ id }) => id),
-              ),
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-fluid'))}
-      </button>
+      <AddRecord desk={desk} at={FLUIDS} stem="fluid-" label={phrase('workshop.add-fluid')} />
     </>
   );
 }
@@ -139,7 +122,7 @@ function Torques({ desk }: SectionProps) {
 }
 
 function Weights({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
+  const { say } = desk;
   return (
     <>
       <h3>{say(phrase('workshop.weights'))}</h3>
@@ -165,24 +148,7 @@ function Weights({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: WEIGHTS,
-            value: {
-              id: freshId(
-                'weight-',
-                (draft.weights ?? []).map(({ id }) => id),
-              ),
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-weight'))}
-      </button>
+      <AddRecord desk={desk} at={WEIGHTS} stem="weight-" label={phrase('workshop.add-weight')} />
     </>
   );
 }

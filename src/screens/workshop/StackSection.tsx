@@ -26,7 +26,7 @@ import { Fold } from './Fold.tsx';
 import { ChoiceField, IdField, PickField, TextField, textAt } from './fields.tsx';
 import { PasteBox } from './PasteBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { countAt, headOf, Records } from './Records.tsx';
+import { AddRecord, countAt, headOf, Records } from './Records.tsx';
 
 const STACKS: Place = ['stacks'];
 
@@ -198,19 +198,8 @@ export function StackSection({ desk }: SectionProps) {
   const existing = ((finishDraft({ stacks: draft.stacks }).stacks ?? []) as DeckStack[]).filter(({ items }) =>
     Array.isArray(items),
   );
-  const addStack = () => {
-    const free = friction.find(({ value }) => !draft.stacks?.some(({ element }) => element === value))?.value;
-    const taken = (draft.stacks ?? []).map(({ id }) => id);
-    edit({
-      kind: 'insert',
-      at: STACKS,
-      value: {
-        id: free && !taken.includes(free) ? free : freshId('pack-', taken),
-        ...(free && { element: free }),
-        items: [],
-      },
-    });
-  };
+  const free = friction.find(({ value }) => !draft.stacks?.some(({ element }) => element === value))?.value;
+  const taken = (draft.stacks ?? []).map(({ id }) => id);
   return (
     <>
       <PasteBox
@@ -291,9 +280,16 @@ export function StackSection({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button type="button" className="button plain" onClick={addStack}>
-        {say(phrase('workshop.add-stack'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={STACKS}
+        value={{
+          id: free && !taken.includes(free) ? free : freshId('pack-', taken),
+          ...(free && { element: free }),
+          items: [],
+        }}
+        label={phrase('workshop.add-stack')}
+      />
       <Vouch desk={desk} lists={[STACKS]} />
     </>
   );

@@ -9,7 +9,7 @@ import type { Desk } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
 import { Provenance } from './Provenance.tsx';
-import { Records } from './Records.tsx';
+import { AddRecord, Records } from './Records.tsx';
 
 type Step = NonNullable<DraftSequence['steps']>[number];
 
@@ -19,7 +19,6 @@ export const stepOptions = (steps: readonly Step[]): Option[] =>
 /** What must be done before a step, each with the reason. */
 export function After({ desk, at, earlier }: { desk: Desk; at: Place; earlier: readonly Option[] }) {
   const list = [...at, 'after'];
-  const { say, edit } = desk;
   return (
     <>
       <Records desk={desk} at={list} head={() => phrase('workshop.after')}>
@@ -36,13 +35,13 @@ export function After({ desk, at, earlier }: { desk: Desk; at: Place; earlier: r
         )}
       </Records>
       {earlier.length > 0 && (
-        <button
-          type="button"
-          className="button plain small"
-          onClick={() => edit({ kind: 'insert', at: list, value: { step: earlier.at(-1)!.value } })}
-        >
-          {say(phrase('workshop.add-after'))}
-        </button>
+        <AddRecord
+          desk={desk}
+          at={list}
+          value={{ step: earlier.at(-1)!.value }}
+          label={phrase('workshop.add-after')}
+          small
+        />
       )}
     </>
   );

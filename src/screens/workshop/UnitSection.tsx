@@ -1,13 +1,12 @@
 /** What the unit is, and where its values come from. */
 import { say as phrase } from '../../core/questions/phrase.ts';
-import { freshId } from '../../core/workshop/draft.ts';
 import { finishDraft } from '../../core/workshop/finish.ts';
 import type { SectionProps } from './desk.ts';
 import { IdField, TextField, WriterField } from './fields.tsx';
-import { Records } from './Records.tsx';
+import { AddRecord, Records } from './Records.tsx';
 
 export function UnitSection({ desk }: SectionProps) {
-  const { draft, say, edit, writer, today } = desk;
+  const { draft, say, writer, today } = desk;
   const made = finishDraft(draft);
   return (
     <>
@@ -68,26 +67,13 @@ export function UnitSection({ desk }: SectionProps) {
           </div>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: ['sources'],
-            value: {
-              id: freshId(
-                'source-',
-                (draft.sources ?? []).map(({ id }) => id),
-              ),
-              ...(writer && { by: writer }),
-              on: today,
-            },
-          })
-        }
-      >
-        {say(phrase('workshop.add-source'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={['sources']}
+        stem="source-"
+        value={{ ...(writer && { by: writer }), on: today }}
+        label={phrase('workshop.add-source')}
+      />
     </>
   );
 }

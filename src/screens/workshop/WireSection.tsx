@@ -4,13 +4,13 @@ import { HEAT_SENSES } from '../../core/electrical/heat-sense.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import { PICKUP_KINDS } from '../../core/unit/electrical.ts';
 import { RESISTANCE_UNITS, TEMPERATURE_UNITS } from '../../core/unit/record.ts';
-import { type Edit, freshId, type Place } from '../../core/workshop/draft.ts';
+import type { Edit, Place } from '../../core/workshop/draft.ts';
 import { AmountField, BandFields } from './AmountField.tsx';
 import { Connectors } from './Connectors.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, type Option, PickField, TextField, textAt } from './fields.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
-import { headOf, Records } from './Records.tsx';
+import { AddRecord, headOf, Records } from './Records.tsx';
 
 const SUPPLIES: Place = ['electrical', 'supplies'];
 const WINDINGS: Place = ['electrical', 'windings'];
@@ -37,7 +37,7 @@ function AtTwenty({ desk, at }: { desk: Desk; at: Place }) {
 }
 
 function Supplies({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
+  const { say } = desk;
   return (
     <>
       <h3>{say(phrase('workshop.supplies'))}</h3>
@@ -59,19 +59,7 @@ function Supplies({ desk }: SectionProps) {
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: SUPPLIES,
-            value: { id: freshId('feed-', idsOf(draft.electrical?.supplies)) },
-          })
-        }
-      >
-        {say(phrase('workshop.add-supply'))}
-      </button>
+      <AddRecord desk={desk} at={SUPPLIES} stem="feed-" label={phrase('workshop.add-supply')} />
     </>
   );
 }
@@ -240,7 +228,7 @@ function Pickups({ desk }: SectionProps) {
 }
 
 function Thermistors({ desk }: SectionProps) {
-  const { draft, say, edit } = desk;
+  const { say } = desk;
   return (
     <>
       <h3>{say(phrase('workshop.thermistors'))}</h3>
@@ -289,30 +277,18 @@ function Thermistors({ desk }: SectionProps) {
                 </div>
               )}
             </Records>
-            <button
-              type="button"
-              className="button plain small"
-              onClick={() => edit({ kind: 'insert', at: [...at, 'points'], value: {} })}
-            >
-              {say(phrase('workshop.add-point'))}
-            </button>
+            <AddRecord desk={desk} at={[...at, 'points']} label={phrase('workshop.add-point')} small />
             <Provenance desk={desk} at={at} />
           </>
         )}
       </Records>
-      <button
-        type="button"
-        className="button plain"
-        onClick={() =>
-          edit({
-            kind: 'insert',
-            at: THERMISTORS,
-            value: { id: freshId('heat-', idsOf(draft.electrical?.thermistors)), points: [{}] },
-          })
-        }
-      >
-        {say(phrase('workshop.add-thermistor'))}
-      </button>
+      <AddRecord
+        desk={desk}
+        at={THERMISTORS}
+        stem="heat-"
+        value={{ points: [{}] }}
+        label={phrase('workshop.add-thermistor')}
+      />
     </>
   );
 }
