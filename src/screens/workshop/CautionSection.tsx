@@ -4,6 +4,7 @@ import { HAZARDS } from '../../core/unit/cautions.ts';
 import type { Place } from '../../core/workshop/draft.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { ActField, AreaField, listAt, PickField, TextField } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { AddRecord, Records } from './Records.tsx';
 import { thingOptions } from './things.ts';
 
@@ -61,7 +62,7 @@ export function CautionSection({ desk }: SectionProps) {
               desk={desk}
               at={[...at, 'hazard']}
               label={phrase('workshop.hazard')}
-              options={HAZARDS.map((value) => ({ value, label: say(phrase(`workshop.hazard.${value}`)) }))}
+              options={wordedOptions(say, HAZARDS, 'workshop.hazard')}
             />
             <AreaField desk={desk} at={[...at, 'text']} label={phrase('workshop.caution-text')} rows={2} />
             <Attached desk={desk} at={at} />

@@ -4,6 +4,7 @@ import type { Place } from '../../core/workshop/draft.ts';
 import type { Desk } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { AddRecord, Records } from './Records.tsx';
 
@@ -23,10 +24,7 @@ export function Checks({ desk, at, steps }: { desk: Desk; at: Place; steps: read
                 desk={desk}
                 at={[...check, 'during']}
                 label={phrase('workshop.during')}
-                options={['strip', 'assembly'].map((value) => ({
-                  value,
-                  label: say(phrase(`workshop.during.${value}`)),
-                }))}
+                options={wordedOptions(say, ['strip', 'assembly'], 'workshop.during')}
               />
               <PickField
                 desk={desk}

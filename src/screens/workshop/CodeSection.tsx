@@ -6,6 +6,7 @@ import { codesFromLines } from '../../core/workshop/service-lines.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, type Option, PickField, SeveralField, TextField, textAt } from './fields.tsx';
 import { LinesBox } from './LinesBox.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { Records } from './Records.tsx';
 
@@ -74,10 +75,7 @@ export function CodeSection({ desk }: SectionProps) {
                 desk={desk}
                 at={[...at, 'kind']}
                 label={phrase('workshop.code-kind')}
-                options={CODE_KINDS.map((value) => ({
-                  value,
-                  label: say(phrase(`workshop.code-kind.${value}`)),
-                }))}
+                options={wordedOptions(say, CODE_KINDS, 'workshop.code-kind')}
                 onPick={(value) =>
                   edit({
                     kind: 'all',

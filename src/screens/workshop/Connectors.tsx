@@ -4,6 +4,7 @@ import { type Edit, freshId, type Place, valueAt } from '../../core/workshop/dra
 import { countOf } from '../../core/workshop/train.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { ChoiceField, IdField, type Option, TextField, textAt } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 
@@ -25,7 +26,7 @@ function servedOptions({ draft, say }: Desk): Option[] {
     ...of('sensor', draft.sensors),
     ...of('thermistor', draft.electrical?.thermistors),
     ...of('supply', draft.electrical?.supplies),
-    ...['ground', 'spare'].map((value) => ({ value, label: say(phrase(`workshop.serves.${value}`)) })),
+    ...wordedOptions(say, ['ground', 'spare'], 'workshop.serves'),
   ];
 }
 
@@ -145,10 +146,7 @@ export function Connectors({ desk }: SectionProps) {
               desk={desk}
               at={[...at, 'seenFrom']}
               label={phrase('workshop.face-of')}
-              options={['unit', 'harness'].map((value) => ({
-                value,
-                label: say(phrase(`workshop.face-of.${value}`)),
-              }))}
+              options={wordedOptions(say, ['unit', 'harness'], 'workshop.face-of')}
             />
             <div className="fields tight">
               <TextField desk={desk} at={[...at, 'name']} label={phrase('workshop.name')} />

@@ -5,6 +5,7 @@ import { type Place, valueAt } from '../../core/workshop/draft.ts';
 import { Capacity } from './Capacity.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, PickField, TextField } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 import { shaftOptions } from './shafts.ts';
@@ -65,10 +66,7 @@ function ElementFields({ desk, at }: { desk: Desk; at: Place }) {
         desk={desk}
         at={[...at, 'kind']}
         label={phrase('workshop.element-kind')}
-        options={ELEMENT_KINDS.map((value) => ({
-          value,
-          label: say(phrase(`workshop.element-kind.${value}`)),
-        }))}
+        options={wordedOptions(say, ELEMENT_KINDS, 'workshop.element-kind')}
         onPick={setKind}
       />
       {kind === 'brake' && end(brakeAt, 'workshop.holds', shafts)}

@@ -14,6 +14,7 @@ import type { Desk, SectionProps } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { ChoiceField, IdField, type Option, PickField, TextField, TickField, textAt } from './fields.tsx';
 import { LinesBox } from './LinesBox.tsx';
+import { wordedOptions } from './options.ts';
 import { PasteBox } from './PasteBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, countAt, headOf, Records } from './Records.tsx';
@@ -103,8 +104,6 @@ function Case({ desk, fit, at }: { desk: Desk; fit: Place; at: Place }) {
 
 function FitFields({ desk, at }: { desk: Desk; at: Place }) {
   const { draft, say, edit } = desk;
-  const options = (words: readonly string[], key: string) =>
-    words.map((value) => ({ value, label: say(phrase(`${key}.${value}`)) }));
   const [parts, readings] = [
     [...at, 'parts'],
     [...at, 'readings'],
@@ -120,20 +119,20 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
           desk={desk}
           at={[...at, 'kind']}
           label={phrase('workshop.fit-kind')}
-          options={options(FIT_KINDS, 'workshop.fit-kind')}
+          options={wordedOptions(say, FIT_KINDS, 'workshop.fit-kind')}
         />
         <TextField desk={desk} at={[...at, 'where']} label={phrase('workshop.where')} />
         <PickField
           desk={desk}
           at={[...at, 'method']}
           label={phrase('workshop.method')}
-          options={options(METHODS, 'workshop.method')}
+          options={wordedOptions(say, METHODS, 'workshop.method')}
         />
         <PickField
           desk={desk}
           at={[...at, 'instrument']}
           label={phrase('workshop.instrument')}
-          options={options(INSTRUMENTS, 'workshop.instrument')}
+          options={wordedOptions(say, INSTRUMENTS, 'workshop.instrument')}
         />
         <AmountField desk={desk} at={[...at, 'limits', 'low']} label={phrase('workshop.low')} />
         <AmountField desk={desk} at={[...at, 'limits', 'high']} label={phrase('workshop.high')} />
@@ -173,7 +172,7 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
         desk={desk}
         at={[...at, 'effect']}
         label={phrase('workshop.effect')}
-        options={options(EFFECTS, 'workshop.effect')}
+        options={wordedOptions(say, EFFECTS, 'workshop.effect')}
       />
       <h4>{say(phrase('workshop.cases'))}</h4>
       <p className="aside">{say(phrase('workshop.cases-hint'))}</p>

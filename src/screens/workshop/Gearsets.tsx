@@ -5,6 +5,7 @@ import { type Edit, freshId, type Place, valueAt } from '../../core/workshop/dra
 import { freshShaft, INPUT, membersOn, OUTPUT, shaftsOfDraft } from '../../core/workshop/train.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, PickField, TextField } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { headOf, Records } from './Records.tsx';
 import { shaftLabel } from './shafts.ts';
@@ -113,10 +114,7 @@ export function Gearsets({ desk }: SectionProps) {
                 desk={desk}
                 at={[...at, 'kind']}
                 label={phrase('workshop.set-kind')}
-                options={GEARSET_KINDS.map((kind) => ({
-                  value: kind,
-                  label: say(phrase(`workshop.set-kind.${kind}`)),
-                }))}
+                options={wordedOptions(say, GEARSET_KINDS, 'workshop.set-kind')}
               />
               <IdField
                 kind="gearset"

@@ -3,6 +3,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { ChoiceField, SeveralField, TextField, textAt } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 
@@ -41,10 +42,7 @@ export function LeverSection({ desk }: SectionProps) {
         desk={desk}
         at={['lever', 'valve']}
         label={phrase('workshop.lever-valve')}
-        options={['manual', 'none'].map((value) => ({
-          value,
-          label: say(phrase(`workshop.lever-valve.${value}`)),
-        }))}
+        options={wordedOptions(say, ['manual', 'none'], 'workshop.lever-valve')}
       />
       <Records
         desk={desk}

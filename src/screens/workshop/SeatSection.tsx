@@ -14,6 +14,7 @@ import type { Desk, SectionProps } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { AreaField, ChoiceField, IdField, PickField, TextField, textAt } from './fields.tsx';
 import { NewSeat, useLine } from './NewSeat.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { headOf, Records } from './Records.tsx';
 
@@ -57,7 +58,7 @@ function Face({ desk, at, side, where }: { desk: Desk; at: Place; side: Side; wh
           desk={desk}
           at={[...place, 'pilot', 'at']}
           label={phrase('workshop.pilot')}
-          options={PILOTS.map((value) => ({ value, label: say(phrase(`workshop.pilot.${value}`)) }))}
+          options={wordedOptions(say, PILOTS, 'workshop.pilot')}
           none={phrase('workshop.no-pilot')}
           onPick={(value) =>
             desk.edit({
@@ -94,7 +95,7 @@ function SeatFields({ desk, at, index }: { desk: Desk; at: Place; index: number 
         desk={desk}
         at={[...at, 'viewedFrom']}
         label={phrase('workshop.looking-from')}
-        options={ENDS.map((value) => ({ value, label: say(phrase(`workshop.looking-from.${value}`)) }))}
+        options={wordedOptions(say, ENDS, 'workshop.looking-from')}
       />
       <div className="fields tight">
         <IdField
@@ -109,7 +110,7 @@ function SeatFields({ desk, at, index }: { desk: Desk; at: Place; index: number 
           desk={desk}
           at={[...at, 'kind']}
           label={phrase('workshop.seat-kind')}
-          options={SEAT_KINDS.map((value) => ({ value, label: say(phrase(`workshop.seat-kind.${value}`)) }))}
+          options={wordedOptions(say, SEAT_KINDS, 'workshop.seat-kind')}
         />
         <TextField
           desk={desk}

@@ -4,6 +4,7 @@ import { OTHER_FEEDS, PRESSURES, SOLENOID_KINDS } from '../../core/unit/deck.ts'
 import { freshId, type Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { ActField, ChoiceField, IdField, PickField, SeveralField, TextField } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { headOf, Records } from './Records.tsx';
 
@@ -16,7 +17,7 @@ export function SolenoidSection({ desk }: SectionProps) {
   const unfed = friction.filter(({ id }) => !solenoids.some(({ feeds }) => feeds?.includes(id!)));
   const fed = [
     ...friction.map(({ id, name }) => ({ value: id!, label: name ? `${name} ${id}` : id! })),
-    ...OTHER_FEEDS.map((feed) => ({ value: feed, label: say(phrase(`feed.${feed}`)) })),
+    ...wordedOptions(say, OTHER_FEEDS, 'feed'),
   ];
   const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'.split('').map((letter) => `S${letter}`);
   const nextIds = (count: number) => {
@@ -33,10 +34,7 @@ export function SolenoidSection({ desk }: SectionProps) {
         value: { id, feeds: feeds[index]! },
       })),
     });
-  const kinds = SOLENOID_KINDS.map((kind) => ({
-    value: kind,
-    label: say(phrase(`workshop.solenoid-kind.${kind}`)),
-  }));
+  const kinds = wordedOptions(say, SOLENOID_KINDS, 'workshop.solenoid-kind');
   return (
     <>
       <p className="aside">{say(phrase('workshop.solenoids-hint'))}</p>
@@ -86,10 +84,7 @@ export function SolenoidSection({ desk }: SectionProps) {
               desk={desk}
               at={[...at, 'whenUnplugged']}
               label={phrase('workshop.unplugged')}
-              options={PRESSURES.map((value) => ({
-                value,
-                label: say(phrase(`workshop.unplugged.${value}`)),
-              }))}
+              options={wordedOptions(say, PRESSURES, 'workshop.unplugged')}
             />
             <Provenance desk={desk} at={at} />
           </>

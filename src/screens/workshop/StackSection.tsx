@@ -24,6 +24,7 @@ import { AmountField } from './AmountField.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { ChoiceField, IdField, PickField, TextField, textAt } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { PasteBox } from './PasteBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, countAt, headOf, Records } from './Records.tsx';
@@ -78,7 +79,7 @@ function plateLike(desk: Desk, items: Place, kind: StackKind, taken: string[]): 
 function Plates({ desk, at }: { desk: Desk; at: Place }) {
   const { say, edit } = desk;
   const items = [...at, 'items'];
-  const kinds = STACK_KINDS.map((value) => ({ value, label: say(phrase(`workshop.plate-kind.${value}`)) }));
+  const kinds = wordedOptions(say, STACK_KINDS, 'workshop.plate-kind');
   const add = (pattern: readonly StackKind[]) => {
     const list = (valueAt(desk.draft, items) ?? []) as readonly { id?: string }[];
     const taken = list.flatMap(({ id }) => id ?? []);
@@ -133,10 +134,7 @@ function Plates({ desk, at }: { desk: Desk; at: Place }) {
                     desk={desk}
                     at={[...plate, 'looks', 'feature']}
                     label={phrase('workshop.one-sided')}
-                    options={FEATURES.map((value) => ({
-                      value,
-                      label: say(phrase(`workshop.feature.${value}`)),
-                    }))}
+                    options={wordedOptions(say, FEATURES, 'workshop.feature')}
                     none={phrase('workshop.both-alike')}
                     onPick={(value) =>
                       edit({
@@ -151,10 +149,7 @@ function Plates({ desk, at }: { desk: Desk; at: Place }) {
                       desk={desk}
                       at={[...plate, 'looks', 'towards']}
                       label={phrase('workshop.towards')}
-                      options={TOWARDS.map((value) => ({
-                        value,
-                        label: say(phrase(`workshop.towards.${value}`)),
-                      }))}
+                      options={wordedOptions(say, TOWARDS, 'workshop.towards')}
                     />
                   )}
                 </div>
@@ -254,7 +249,7 @@ export function StackSection({ desk }: SectionProps) {
               desk={desk}
               at={[...at, 'floorAt']}
               label={phrase('workshop.floor-at')}
-              options={ENDS.map((value) => ({ value, label: say(phrase(`workshop.end.${value}`)) }))}
+              options={wordedOptions(say, ENDS, 'workshop.end')}
             />
             <Drawn desk={desk} index={index} />
             <Fold
@@ -269,10 +264,7 @@ export function StackSection({ desk }: SectionProps) {
                 desk={desk}
                 at={[...at, 'waves']}
                 label={phrase('workshop.waves')}
-                options={['flat', 'free'].map((value) => ({
-                  value,
-                  label: say(phrase(`workshop.waves.${value}`)),
-                }))}
+                options={wordedOptions(say, ['flat', 'free'], 'workshop.waves')}
                 none={phrase('workshop.not-said')}
               />
             </div>

@@ -8,6 +8,7 @@ import { AmountField } from './AmountField.tsx';
 import type { Desk } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { AddRecord, Records } from './Records.tsx';
 
@@ -93,7 +94,7 @@ export function StepFields({
           desk={desk}
           at={[...at, 'hazards']}
           label={phrase('workshop.hazards')}
-          options={HAZARDS.map((value) => ({ value, label: say(phrase(`workshop.hazard.${value}`)) }))}
+          options={wordedOptions(say, HAZARDS, 'workshop.hazard')}
         />
         <Provenance desk={desk} at={at} />
       </Fold>

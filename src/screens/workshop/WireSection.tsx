@@ -9,6 +9,7 @@ import { AmountField, BandFields } from './AmountField.tsx';
 import { Connectors } from './Connectors.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, type Option, PickField, TextField, textAt } from './fields.tsx';
+import { wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 
@@ -123,7 +124,7 @@ function Windings({ desk }: SectionProps) {
                 desk={desk}
                 at={[...at, 'switched']}
                 label={phrase('workshop.switched')}
-                options={SIDES.map((value) => ({ value, label: say(phrase(`workshop.switched.${value}`)) }))}
+                options={wordedOptions(say, SIDES, 'workshop.switched')}
               />
               <PickField
                 desk={desk}
@@ -179,10 +180,7 @@ function Pickups({ desk }: SectionProps) {
                   desk={desk}
                   at={[...at, 'kind']}
                   label={phrase('workshop.pickup-kind')}
-                  options={PICKUP_KINDS.map((value) => ({
-                    value,
-                    label: say(phrase(`workshop.pickup-kind.${value}`)),
-                  }))}
+                  options={wordedOptions(say, PICKUP_KINDS, 'workshop.pickup-kind')}
                   onPick={(value) =>
                     edit({
                       kind: 'all',
@@ -247,10 +245,7 @@ function Thermistors({ desk }: SectionProps) {
                 desk={desk}
                 at={[...at, 'sense']}
                 label={phrase('workshop.heat-sense')}
-                options={HEAT_SENSES.map((value) => ({
-                  value,
-                  label: say(phrase(`workshop.heat-sense.${value}`)),
-                }))}
+                options={wordedOptions(say, HEAT_SENSES, 'workshop.heat-sense')}
               />
               <IdField kind="thermistor" desk={desk} at={[...at, 'id']} label={phrase('workshop.short-id')} />
             </div>
