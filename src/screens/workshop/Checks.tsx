@@ -4,14 +4,14 @@ import type { Place } from '../../core/workshop/draft.ts';
 import type { Desk } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
-import { wordedOptions } from './options.ts';
+import { nameOptions, wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { AddRecord, Records } from './Records.tsx';
 
 export function Checks({ desk, at, steps }: { desk: Desk; at: Place; steps: readonly Option[] }) {
   const { draft, say } = desk;
   const list = [...at, 'checks'];
-  const fits = (draft.fits ?? []).flatMap(({ id, name }) => (id ? [{ value: id, label: name ?? id }] : []));
+  const fits = nameOptions(draft.fits);
   return (
     <Fold summary={say(phrase('workshop.checks'))}>
       <p className="aside">{say(phrase('workshop.checks-hint'))}</p>

@@ -6,7 +6,7 @@ import { codesFromLines } from '../../core/workshop/service-lines.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { IdField, type Option, PickField, SeveralField, TextField, textAt } from './fields.tsx';
 import { LinesBox } from './LinesBox.tsx';
-import { wordedOptions } from './options.ts';
+import { refOptions, wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { Records } from './Records.tsx';
 
@@ -14,19 +14,12 @@ const CODES: Place = ['codes'];
 
 /** A code about a ratio watches ranges; any other watches parts. */
 function watchable({ draft, say }: Desk, kind: string): Option[] {
-  const of = (
-    refKind: string,
-    list: readonly { id?: string | undefined; name?: string | undefined }[] | undefined,
-  ) =>
-    (list ?? []).flatMap(({ id, name }) =>
-      id ? [{ value: `${refKind}:${id}`, label: `${say(phrase(`place.${refKind}`))} ${name || id}` }] : [],
-    );
-  if (kind === 'ratio') return of('range', draft.chart?.ranges);
+  if (kind === 'ratio') return refOptions(say, 'range', draft.chart?.ranges);
   return [
-    ...of('solenoid', draft.solenoids),
-    ...of('sensor', draft.sensors),
-    ...of('thermistor', draft.electrical?.thermistors),
-    ...of('element', draft.train?.elements),
+    ...refOptions(say, 'solenoid', draft.solenoids),
+    ...refOptions(say, 'sensor', draft.sensors),
+    ...refOptions(say, 'thermistor', draft.electrical?.thermistors),
+    ...refOptions(say, 'element', draft.train?.elements),
   ];
 }
 

@@ -4,7 +4,7 @@ import { type Edit, freshId, type Place, valueAt } from '../../core/workshop/dra
 import { countOf } from '../../core/workshop/train.ts';
 import type { Desk, SectionProps } from './desk.ts';
 import { ChoiceField, IdField, type Option, TextField, textAt } from './fields.tsx';
-import { wordedOptions } from './options.ts';
+import { refOptions, wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 
@@ -14,18 +14,11 @@ type Pins = readonly { readonly id?: string; readonly row?: unknown; readonly co
 
 /** Everything a pin can serve, in the words of the shop. */
 function servedOptions({ draft, say }: Desk): Option[] {
-  const of = (
-    kind: string,
-    list: readonly { id?: string | undefined; name?: string | undefined }[] | undefined,
-  ) =>
-    (list ?? []).flatMap(({ id, name }) =>
-      id ? [{ value: `${kind}:${id}`, label: `${say(phrase(`place.${kind}`))} ${name || id}` }] : [],
-    );
   return [
-    ...of('solenoid', draft.solenoids),
-    ...of('sensor', draft.sensors),
-    ...of('thermistor', draft.electrical?.thermistors),
-    ...of('supply', draft.electrical?.supplies),
+    ...refOptions(say, 'solenoid', draft.solenoids),
+    ...refOptions(say, 'sensor', draft.sensors),
+    ...refOptions(say, 'thermistor', draft.electrical?.thermistors),
+    ...refOptions(say, 'supply', draft.electrical?.supplies),
     ...wordedOptions(say, ['ground', 'spare'], 'workshop.serves'),
   ];
 }

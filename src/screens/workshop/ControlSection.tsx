@@ -3,6 +3,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import { freshId, type Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { IdField, PickField, SeveralField, TextField } from './fields.tsx';
+import { frictionOf, idOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 import { shaftOptions } from './shafts.ts';
@@ -70,9 +71,7 @@ function Sensors({ desk }: SectionProps) {
 
 function Interlocks({ desk }: SectionProps) {
   const { draft, say } = desk;
-  const friction = (draft.train?.elements ?? []).flatMap(({ id, kind }) =>
-    id && kind !== 'one-way' ? [{ value: id, label: id }] : [],
-  );
+  const friction = idOptions(frictionOf(draft));
   return (
     <>
       <h3>{say(phrase('workshop.interlocks'))}</h3>

@@ -12,9 +12,9 @@ import { readFits } from '../../exchange/csv/fits.ts';
 import { AmountField } from './AmountField.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { Fold } from './Fold.tsx';
-import { ChoiceField, IdField, type Option, PickField, TextField, TickField, textAt } from './fields.tsx';
+import { ChoiceField, IdField, PickField, TextField, TickField, textAt } from './fields.tsx';
 import { LinesBox } from './LinesBox.tsx';
-import { wordedOptions } from './options.ts';
+import { nameAndIdOptions, wordedOptions } from './options.ts';
 import { PasteBox } from './PasteBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, countAt, headOf, Records } from './Records.tsx';
@@ -36,11 +36,6 @@ function partsFrom(text: string, unit: string, taken: string[]): { id: string; t
     .sort((a, b) => Number(a.thickness.value) - Number(b.thickness.value));
 }
 
-const namesOf = (
-  list: readonly { id?: string | undefined; name?: string | undefined }[] | undefined,
-): Option[] =>
-  (list ?? []).flatMap(({ id, name }) => (id ? [{ value: id, label: name ? `${name} ${id}` : id }] : []));
-
 function Case({ desk, fit, at }: { desk: Desk; fit: Place; at: Place }) {
   const { draft, say } = desk;
   const method = textAt(desk, [...fit, 'method']);
@@ -48,7 +43,7 @@ function Case({ desk, fit, at }: { desk: Desk; fit: Place; at: Place }) {
   const reading = valueAt(draft, at) as NonNullable<typeof typed.readings>[number];
   const proof = proveEffect(typed, reading);
   const effect = textAt(desk, [...fit, 'effect']);
-  const parts = namesOf(typed.parts);
+  const parts = nameAndIdOptions(typed.parts);
   return (
     <>
       <div className="fields tight">
@@ -188,14 +183,14 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
             desk={desk}
             at={[...at, 'seat']}
             label={phrase('workshop.of-seat')}
-            options={namesOf(draft.seats)}
+            options={nameAndIdOptions(draft.seats)}
             none={phrase('workshop.not-said')}
           />
           <PickField
             desk={desk}
             at={[...at, 'stack']}
             label={phrase('workshop.in-stack')}
-            options={namesOf(draft.stacks)}
+            options={nameAndIdOptions(draft.stacks)}
             none={phrase('workshop.not-said')}
           />
           {stack && (
@@ -203,7 +198,7 @@ function FitFields({ desk, at }: { desk: Desk; at: Place }) {
               desk={desk}
               at={[...at, 'item']}
               label={phrase('workshop.of-plate')}
-              options={namesOf(stack.items)}
+              options={nameAndIdOptions(stack.items)}
               none={phrase('workshop.not-said')}
             />
           )}

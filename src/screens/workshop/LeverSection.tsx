@@ -3,7 +3,7 @@ import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { ChoiceField, SeveralField, TextField, textAt } from './fields.tsx';
-import { wordedOptions } from './options.ts';
+import { frictionOf, idOptions, wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 
@@ -16,9 +16,7 @@ export function LeverSection({ desk }: SectionProps) {
   const rows = [...(draft.chart?.ranges ?? []), ...(draft.chart?.neutral ?? [])].flatMap(({ id, name }) =>
     id ? [{ value: id, label: name ? `${id} (${name})` : id }] : [],
   );
-  const friction = (draft.train?.elements ?? []).flatMap(({ id, kind }) =>
-    id && kind !== 'one-way' ? [{ value: id, label: id }] : [],
-  );
+  const friction = idOptions(frictionOf(draft));
   /** P, R, N and D with the rows that are called so, and all other rows that drive in D. */
   const usual = () => {
     const called = (letter: string) =>

@@ -9,24 +9,22 @@ import { useServices } from '../services.ts';
 import type { SectionProps } from './desk.ts';
 import { ActField, type Option } from './fields.tsx';
 import { NoteCard } from './NoteCard.tsx';
+import { nameOptions } from './options.ts';
 import { sectionOf } from './sections.ts';
 
 export function NoteSection({ desk }: SectionProps) {
   const { store } = useServices();
   const { draft, say, notes } = desk;
   const [told, setTold] = useState<string | null>(null);
-  const named = (
-    list: readonly { id?: string | undefined; name?: string | undefined }[] | undefined,
-  ): Option[] => (list ?? []).flatMap(({ id, name }) => (id ? [{ value: id, label: name || id }] : []));
   /** Where a note can go; what needs a pack or a fit is offered once there is one. */
   const targets: Option[] = NOTE_TARGETS.flatMap((target): Option[] => {
     const within =
       target === 'plate'
-        ? named(draft.stacks)
+        ? nameOptions(draft.stacks)
         : target === 'reading'
-          ? named(draft.fits)
+          ? nameOptions(draft.fits)
           : target === 'step'
-            ? [...named(draft.sequences), { value: '', label: say(phrase('bench.new-work')) }]
+            ? [...nameOptions(draft.sequences), { value: '', label: say(phrase('bench.new-work')) }]
             : [{ value: '', label: '' }];
     return within.map(({ value, label }) => ({
       value: `${target}/${value}`,

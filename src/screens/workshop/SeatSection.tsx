@@ -14,7 +14,7 @@ import type { Desk, SectionProps } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { AreaField, ChoiceField, IdField, PickField, TextField, textAt } from './fields.tsx';
 import { NewSeat, useLine } from './NewSeat.tsx';
-import { wordedOptions } from './options.ts';
+import { nameOptions, wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { headOf, Records } from './Records.tsx';
 
@@ -40,8 +40,8 @@ function Close({ desk, id }: { desk: Desk; id: string }) {
 function Face({ desk, at, side, where }: { desk: Desk; at: Place; side: Side; where: 'seen' | 'hidden' }) {
   const { draft, say } = desk;
   const place = [...at, 'faces', side];
-  const neighbours = [...(draft.shaftLine ?? []), ...(draft.seats ?? [])].flatMap(({ id, name }) =>
-    id && id !== textAt(desk, [...at, 'id']) ? [{ value: id, label: name || id }] : [],
+  const neighbours = nameOptions([...(draft.shaftLine ?? []), ...(draft.seats ?? [])]).filter(
+    ({ value }) => value !== textAt(desk, [...at, 'id']),
   );
   return (
     <fieldset className="answer face">

@@ -4,7 +4,7 @@ import { OTHER_FEEDS, PRESSURES, SOLENOID_KINDS } from '../../core/unit/deck.ts'
 import { freshId, type Place } from '../../core/workshop/draft.ts';
 import type { SectionProps } from './desk.ts';
 import { ActField, ChoiceField, IdField, PickField, SeveralField, TextField } from './fields.tsx';
-import { wordedOptions } from './options.ts';
+import { frictionOf, nameAndIdOptions, wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { headOf, Records } from './Records.tsx';
 
@@ -13,12 +13,11 @@ const SOLENOIDS: Place = ['solenoids'];
 export function SolenoidSection({ desk }: SectionProps) {
   const { draft, say, edit } = desk;
   const solenoids = draft.solenoids ?? [];
-  const friction = (draft.train?.elements ?? []).filter(({ id, kind }) => id && kind !== 'one-way');
-  const unfed = friction.filter(({ id }) => !solenoids.some(({ feeds }) => feeds?.includes(id!)));
-  const fed = [
-    ...friction.map(({ id, name }) => ({ value: id!, label: name ? `${name} ${id}` : id! })),
-    ...wordedOptions(say, OTHER_FEEDS, 'feed'),
-  ];
+  const friction = nameAndIdOptions(frictionOf(draft));
+  const unfed = friction
+    .map(({ value }) => value)
+    .filter((id) => !solenoids.some(({ feeds }) => feeds?.includes(id)));
+  const fed = [...friction, ...wordedOptions(say, OTHER_FEEDS, 'feed')];
   const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'.split('').map((letter) => `S${letter}`);
   const nextIds = (count: number) => {
     const taken = solenoids.map(({ id }) => id);
@@ -92,8 +91,8 @@ export function SolenoidSection({ desk }: SectionProps) {
       </Records>
       <div className="row-of-buttons">
         {unfed.length > 0 && (
-          <button type="button" className="button plain" onClick={() => add(unfed.map(({ id }) => [id!]))}>
-            {say(phrase('workshop.add-solenoids', { elements: unfed.map(({ id }) => id!) }))}
+          <button type="button" className="button plain" onClick={() => add(unfed.map((id) => [id]))}>
+            {say(phrase('workshop.add-solenoids', { elements: unfed }))}
           </button>
         )}
         <button type="button" className="button plain" onClick={() => add([[]])}>

@@ -24,7 +24,7 @@ import { AmountField } from './AmountField.tsx';
 import type { Desk, SectionProps } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { ChoiceField, IdField, PickField, TextField, textAt } from './fields.tsx';
-import { wordedOptions } from './options.ts';
+import { frictionOf, nameAndIdOptions, wordedOptions } from './options.ts';
 import { PasteBox } from './PasteBox.tsx';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, countAt, headOf, Records } from './Records.tsx';
@@ -187,9 +187,7 @@ function Plates({ desk, at }: { desk: Desk; at: Place }) {
 
 export function StackSection({ desk }: SectionProps) {
   const { draft, say, edit } = desk;
-  const friction = (draft.train?.elements ?? []).flatMap(({ id, name, kind }) =>
-    id && kind !== 'one-way' ? [{ value: id, label: name ? `${name} ${id}` : id }] : [],
-  );
+  const friction = nameAndIdOptions(frictionOf(draft));
   const existing = ((finishDraft({ stacks: draft.stacks }).stacks ?? []) as DeckStack[]).filter(({ items }) =>
     Array.isArray(items),
   );

@@ -8,7 +8,7 @@ import { AmountField } from './AmountField.tsx';
 import type { Desk } from './desk.ts';
 import { Fold } from './Fold.tsx';
 import { type Option, PickField, SeveralField, TextField } from './fields.tsx';
-import { wordedOptions } from './options.ts';
+import { nameOptions, wordedOptions } from './options.ts';
 import { Provenance } from './Provenance.tsx';
 import { AddRecord, Records } from './Records.tsx';
 
@@ -60,9 +60,7 @@ export function StepFields({
   turns: boolean;
 }) {
   const { draft, say } = desk;
-  const torques = (draft.torques ?? []).flatMap(({ id, name }) =>
-    id ? [{ value: id, label: name ?? id }] : [],
-  );
+  const torques = nameOptions(draft.torques);
   return (
     <>
       <div className="fields">

@@ -8,8 +8,8 @@ import type { Edit, Place } from '../../core/workshop/draft.ts';
 import { AmountField, BandFields } from './AmountField.tsx';
 import { Connectors } from './Connectors.tsx';
 import type { Desk, SectionProps } from './desk.ts';
-import { IdField, type Option, PickField, TextField, textAt } from './fields.tsx';
-import { wordedOptions } from './options.ts';
+import { IdField, PickField, TextField, textAt } from './fields.tsx';
+import { nameOptions, wordedOptions } from './options.ts';
 import { Provenance, Vouch } from './Provenance.tsx';
 import { AddRecord, headOf, Records } from './Records.tsx';
 
@@ -20,10 +20,6 @@ const THERMISTORS: Place = ['electrical', 'thermistors'];
 
 const idsOf = (list: readonly { readonly id?: string | undefined }[] | undefined): string[] =>
   (list ?? []).flatMap(({ id }) => id ?? []);
-
-const named = (
-  list: readonly { id?: string | undefined; name?: string | undefined }[] | undefined,
-): Option[] => (list ?? []).flatMap(({ id, name }) => (id ? [{ value: id, label: name || id }] : []));
 
 function AtTwenty({ desk, at }: { desk: Desk; at: Place }) {
   return (
@@ -69,7 +65,7 @@ function Windings({ desk }: SectionProps) {
   const { draft, say, edit } = desk;
   const windings = draft.electrical?.windings ?? [];
   const solenoids = idsOf(draft.solenoids);
-  const supplies = named(draft.electrical?.supplies);
+  const supplies = nameOptions(draft.electrical?.supplies);
   const without = solenoids.filter((id) => !windings.some(({ solenoid }) => solenoid === id));
   const kindOf = (solenoid: string | undefined) => draft.solenoids?.find(({ id }) => id === solenoid)?.kind;
   /** Windings of one kind are alike as a rule: the first that is filled in says it for all that are empty. */
@@ -156,7 +152,7 @@ function Windings({ desk }: SectionProps) {
 function Pickups({ desk }: SectionProps) {
   const { draft, say, edit } = desk;
   const pickups = draft.electrical?.pickups ?? [];
-  const sensors = named(draft.sensors);
+  const sensors = nameOptions(draft.sensors);
   const without = sensors.filter(({ value }) => !pickups.some(({ sensor }) => sensor === value));
   return (
     <>
@@ -198,7 +194,7 @@ function Pickups({ desk }: SectionProps) {
                     desk={desk}
                     at={[...at, 'supply']}
                     label={phrase('workshop.fed-by')}
-                    options={named(draft.electrical?.supplies)}
+                    options={nameOptions(draft.electrical?.supplies)}
                   />
                 )}
               </div>
