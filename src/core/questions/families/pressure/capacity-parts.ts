@@ -12,6 +12,9 @@ import type { Ref, Unit } from '../../../unit/unit.ts';
 import { convert } from '../../../units/convert.ts';
 import type { UnitSymbol } from '../../../units/units.ts';
 import { type Phrase, say, thing } from '../../phrase.ts';
+import type { FactId, Lure } from '../../question.ts';
+import type { SlipUp } from '../../slip-ups.ts';
+import { numberLures } from '../number-parts.ts';
 import { perUnit } from '../per-unit.ts';
 
 export interface AskedCapacity {
@@ -51,11 +54,16 @@ const STEPS: Readonly<Record<GaugePressure['unit'], Rational>> = {
   'kgf/cm²': rational(1, 2),
 };
 
-/** A pressure that a gauge shows, from 30 % of the greatest up to it, in the deck's unit. */
-export function drawPressure({ pressure }: DeckCapacity, random: Random): Rational {
-  const step = STEPS[pressure.unit];
-  const most = Number(exactIn(pressure, pressure.unit).div(step).floor().toFraction());
-  return step.mul(BigInt(random.int(Math.max(1, Math.ceil(most * 0.3)), Math.max(1, most))));
+/** A pressure from 30 % of the greatest up to it, and what a gauge in the deck's unit shows of it. */
+export function drawGauge({ pressure }: DeckCapacity, random: Random) {
+  const { unit } = pressure;
+  const step = STEPS[unit];
+  const most = Number(exactIn(pressure, unit).div(step).floor().toFraction());
+  const shown = step.mul(BigInt(random.int(Math.max(1, Math.ceil(most * 0.3)), Math.max(1, most))));
+  return {
+    kpa: inUnit(shown, unit, 'kPa'),
+    inWords: { gauge: pressureText(shown, unit), gaugeUnit: unit },
+  };
 }
 
 /** The exact value in another unit, from a number. */
@@ -73,6 +81,25 @@ export const pressureText = (value: Rational, unit: GaugePressure['unit']): stri
 /** "1500 kPa" of whole figures and "14.5 bar" of others, always as the deck writes its unit. */
 export const amountText = ({ value, unit }: { readonly value: string; readonly unit: string }): string =>
   `${value} ${unit}`;
+
+export interface WrongFigure {
+  readonly slipUp: SlipUp;
+  readonly value: Rational | undefined;
+}
+
+/** Lures of a force, torque or pressure: what comes out as nothing, less than that, or not at all is none. */
+export const positiveLures = (
+  answer: Rational,
+  tolerance: string,
+  fact: FactId,
+  wrong: readonly WrongFigure[],
+): Lure[] =>
+  numberLures(
+    answer,
+    tolerance,
+    fact,
+    wrong.flatMap(({ slipUp, value }) => (value?.gt(0n) ? [{ slipUp, value }] : [])),
+  );
 
 /** What is given of piston and plates, as entered. */
 export function partsInWords({

@@ -4,19 +4,19 @@ import { type Piston, pistonForceN } from '../../../capacity/piston.ts';
 import { makeDecimal, type Rational, rational } from '../../../rational.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
-import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { floatOf, numberAnswer, shareOf } from '../number-parts.ts';
 import {
   areaInWords,
   askedCapacities,
-  drawPressure,
+  drawGauge,
   FORCE_DECIMALS,
   floatFigures,
   fullDisc,
   inUnit,
   noSpring,
   partsInWords,
-  pressureText,
+  positiveLures,
+  type WrongFigure,
 } from './capacity-parts.ts';
 
 const FACT = 'skill:clutch-torque';
@@ -32,8 +32,7 @@ export const clutchTorque: Family = {
     if (fact !== FACT || among.length === 0) return undefined;
     const asked = random.pick(among);
     const { capacity, piston, clutch, torqueUnit, uses } = asked;
-    const gauge = drawPressure(capacity, random);
-    const kpa = inUnit(gauge, capacity.pressure.unit, 'kPa');
+    const { kpa, inWords } = drawGauge(capacity, random);
     const torque = (of: Piston, plates = clutch): Rational | undefined => {
       const force = pistonForceN(of, kpa);
       const held = force.ok ? torqueCapacityNm(plates, force.value) : force;
@@ -43,7 +42,7 @@ export const clutchTorque: Family = {
     const [force, radius] = [pistonForceN(piston, kpa), meanRadiusMm(clutch.model, clutch.face)];
     if (!value || value.lte(0n) || !force.ok || !radius.ok) return undefined;
     const outerOnly = value.mul(clutch.face.outerMm).div(radius.value);
-    const wrong: { slipUp: SlipUp; value: Rational | undefined }[] = [
+    const wrong: WrongFigure[] = [
       { slipUp: 'one-face-per-friction', value: value.div(2n) },
       { slipUp: 'diameter-for-radius', value: value.mul(2n) },
       { slipUp: 'spring-left-out', value: torque(noSpring(asked)) },
@@ -62,19 +61,13 @@ export const clutchTorque: Family = {
       uses,
       prompt: say('clutch-torque.prompt', {
         ...partsInWords(asked),
-        gauge: pressureText(gauge, capacity.pressure.unit),
-        gaugeUnit: capacity.pressure.unit,
+        ...inWords,
         unit: torqueUnit,
         tolerance,
       }),
       space: { form: 'number', unit: torqueUnit, tolerance, signed: false, decimals: 0 },
       answers: [numberAnswer(value)],
-      lures: numberLures(
-        value,
-        tolerance,
-        FACT,
-        wrong.flatMap((one) => (one.value?.gt(0n) ? [{ slipUp: one.slipUp, value: one.value }] : [])),
-      ),
+      lures: positiveLures(value, tolerance, FACT, wrong),
       explanation: {
         row: say('clutch-torque.row', {
           faces: clutch.faces,

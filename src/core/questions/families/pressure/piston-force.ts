@@ -5,19 +5,19 @@ import { makeDecimal, type Rational, rational } from '../../../rational.ts';
 import { exactIn } from '../../../unit/record.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
-import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { floatOf, numberAnswer, shareOf } from '../number-parts.ts';
 import {
   areaInWords,
   askedCapacities,
-  drawPressure,
+  drawGauge,
   FORCE_DECIMALS,
   floatFigures,
   fullDisc,
   inUnit,
   noSpring,
   partsInWords,
-  pressureText,
+  positiveLures,
+  type WrongFigure,
 } from './capacity-parts.ts';
 
 const FACT = 'skill:piston-force';
@@ -33,8 +33,7 @@ export const pistonForce: Family = {
     if (fact !== FACT || among.length === 0) return undefined;
     const asked = random.pick(among);
     const { capacity, piston, uses } = asked;
-    const gauge = drawPressure(capacity, random);
-    const kpa = inUnit(gauge, capacity.pressure.unit, 'kPa');
+    const { kpa, inWords } = drawGauge(capacity, random);
     const { unit: forceUnit } = capacity.spring;
     const force = (of: typeof piston): Rational | undefined => {
       const newtons = pistonForceN(of, kpa);
@@ -48,7 +47,7 @@ export const pistonForce: Family = {
       width ? exactIn(width, 'mm') : rational(0),
     ) as [Rational, Rational];
     const bySides = PI.div(4n).mul(outer.sub(inner).mul(outer.sub(inner)));
-    const wrong: { slipUp: SlipUp; value: Rational | undefined }[] = [
+    const wrong: WrongFigure[] = [
       { slipUp: 'spring-left-out', value: open },
       { slipUp: 'spring-added', value: open?.add(spring) },
       { slipUp: 'inner-left-out', value: force(fullDisc(asked)) },
@@ -59,23 +58,13 @@ export const pistonForce: Family = {
     ];
     const decimals = FORCE_DECIMALS[forceUnit];
     const tolerance = shareOf(value, SHARE, decimals);
-    const given = {
-      ...partsInWords(asked),
-      gauge: pressureText(gauge, capacity.pressure.unit),
-      gaugeUnit: capacity.pressure.unit,
-    };
     return {
       facts: [FACT],
       uses,
-      prompt: say('piston-force.prompt', { ...given, unit: forceUnit, tolerance }),
+      prompt: say('piston-force.prompt', { ...partsInWords(asked), ...inWords, unit: forceUnit, tolerance }),
       space: { form: 'number', unit: forceUnit, tolerance, signed: false, decimals },
       answers: [numberAnswer(value)],
-      lures: numberLures(
-        value,
-        tolerance,
-        FACT,
-        wrong.flatMap((one) => (one.value?.gt(0n) ? [{ slipUp: one.slipUp, value: one.value }] : [])),
-      ),
+      lures: positiveLures(value, tolerance, FACT, wrong),
       explanation: {
         row: areaInWords(asked),
         reason: say('piston-force.reason', {

@@ -6,9 +6,8 @@ import { exactIn } from '../../../unit/record.ts';
 import type { Unit } from '../../../unit/unit.ts';
 import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
-import type { SlipUp } from '../../slip-ups.ts';
 import { speedRefs } from '../gear-parts.ts';
-import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { floatOf, numberAnswer, shareOf } from '../number-parts.ts';
 import { perUnit } from '../per-unit.ts';
 import { type Carried, carriedIn } from '../torque-parts.ts';
 import {
@@ -21,7 +20,9 @@ import {
   inUnit,
   noSpring,
   partsInWords,
+  positiveLures,
   pressureText,
+  type WrongFigure,
 } from './capacity-parts.ts';
 
 const FACT = 'skill:pressure-needed';
@@ -68,7 +69,7 @@ export const pressureNeeded: Family = {
     // Where it would slip at full pressure, another question is due.
     if (!value || value.gt(exactIn(capacity.pressure, gaugeUnit))) return undefined;
     const less = force.value.sub(piston.springN);
-    const wrong: { slipUp: SlipUp; value: Rational | undefined }[] = [
+    const wrong: WrongFigure[] = [
       { slipUp: 'spring-left-out', value: pressure(noSpring(asked), force.value) },
       ...(less.gt(0n)
         ? [{ slipUp: 'spring-taken-off' as const, value: pressure(noSpring(asked), less) }]
@@ -96,12 +97,7 @@ export const pressureNeeded: Family = {
       }),
       space: { form: 'number', unit: gaugeUnit, tolerance, signed: false, decimals },
       answers: [numberAnswer(value)],
-      lures: numberLures(
-        value,
-        tolerance,
-        FACT,
-        wrong.flatMap((one) => (one.value?.gt(0n) ? [{ slipUp: one.slipUp, value: one.value }] : [])),
-      ),
+      lures: positiveLures(value, tolerance, FACT, wrong),
       explanation: {
         row: say('pressure-needed.row', {
           torque: torque.toFraction(),
