@@ -27,3 +27,12 @@ export function shareOf(value: Rational, share: Rational, decimals: number): str
 /** The number a person gave, for checking by the second route. */
 export const floatOf = (answer: Answer): number | null =>
   answer.form === 'number' ? (parseRational(answer.value)?.valueOf() ?? null) : null;
+
+/**
+ * Whether the number a person gave is the one that the second route finds, a float: within the tolerance, and the
+ * slack beyond it for what floats lose.
+ */
+export function isNear(answer: Answer, really: number, tolerance: string, slack: number): boolean {
+  const said = floatOf(answer);
+  return said !== null && Math.abs(said - really) <= Number(tolerance) + slack;
+}

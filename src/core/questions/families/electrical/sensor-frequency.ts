@@ -6,7 +6,7 @@ import type { Unit } from '../../../unit/unit.ts';
 import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { isNear, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
 
 const HERTZ_FACT = 'skill:sensor-frequency';
 const RPM_FACT = 'skill:sensor-speed';
@@ -73,10 +73,9 @@ export const sensorFrequency: Family = {
         more: [],
       },
       isRight: (answer) => {
-        const said = floatOf(answer);
         const [times, number] = [teeth / 60, given.valueOf()];
         const really = toHertz ? number * times : number / times;
-        return said !== null && Math.abs(said - really) <= Number(tolerance) + 1e-9;
+        return isNear(answer, really, tolerance, 1e-9);
       },
     };
   },

@@ -4,7 +4,7 @@ import { makeDecimal, type Rational, rational } from '../../../rational.ts';
 import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { isNear, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
 import { askedWindings, ohmsIn, ohmsText } from './winding-parts.ts';
 
 const FULL_FACT = 'skill:solenoid-current';
@@ -78,9 +78,8 @@ export const solenoidCurrent: Family = {
         more: mean ? [say('solenoid-current.holds')] : [],
       },
       isRight: (answer) => {
-        const given = floatOf(answer);
         const really = (volts.valueOf() / ohms.valueOf()) * (mean ? percent / 100 : 1);
-        return given !== null && Math.abs(given - really) <= Number(tolerance) + 1e-9;
+        return isNear(answer, really, tolerance, 1e-9);
       },
     };
   },

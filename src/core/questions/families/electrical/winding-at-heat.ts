@@ -5,7 +5,7 @@ import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
 import { decimalText } from '../gear-parts.ts';
-import { floatOf, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
+import { isNear, numberAnswer, numberLures, shareOf } from '../number-parts.ts';
 import { askedWindings, ohmsIn, ohmsText, toTenths } from './winding-parts.ts';
 
 const WARM_FACT = 'skill:winding-heat';
@@ -84,10 +84,9 @@ export const windingAtHeat: Family = {
         ],
       },
       isRight: (answer) => {
-        const said = floatOf(answer);
         const growth = 1 + 0.00393 * (degrees - 20);
         const really = back ? given.valueOf() / growth : given.valueOf() * growth;
-        return said !== null && Math.abs(said - really) <= Number(tolerance) + 1e-9;
+        return isNear(answer, really, tolerance, 1e-9);
       },
     };
   },

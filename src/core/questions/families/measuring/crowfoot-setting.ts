@@ -9,7 +9,7 @@ import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
 import { decimalText } from '../gear-parts.ts';
-import { floatOf, numberAnswer, numberLures } from '../number-parts.ts';
+import { isNear, numberAnswer, numberLures } from '../number-parts.ts';
 
 const FACT = 'skill:crowfoot';
 
@@ -99,10 +99,9 @@ export const crowfootSetting: Family = {
         ],
       },
       isRight: (answer) => {
-        const given = floatOf(answer);
         const arm = tool.lever.valueOf() + tool.adapter.valueOf() * Math.cos((degrees * Math.PI) / 180);
         const really = (Number(torque.value) * tool.lever.valueOf()) / arm;
-        return given !== null && Math.abs(given - really) <= Number(tolerance) + 1e-6;
+        return isNear(answer, really, tolerance, 1e-6);
       },
     };
   },

@@ -8,7 +8,7 @@ import type { Ref, Unit } from '../../../unit/unit.ts';
 import { type Phrase, say, thing } from '../../phrase.ts';
 import type { FactId, Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures } from '../number-parts.ts';
+import { isNear, numberAnswer, numberLures } from '../number-parts.ts';
 import { HAIR } from './fit-parts.ts';
 import { PLACES } from './scale-parts.ts';
 
@@ -151,13 +151,12 @@ export const packClearance: Family = {
         drawing: { kind: 'stack', stack: stack.id, showThickness: true },
       },
       isRight: (answer) => {
-        const given = floatOf(answer);
         const heights = stack.items.filter(isInPack).map(({ thickness, free }) => {
           const of = waves === 'free' && free ? free : thickness!;
           return Number(of.value) * (of.unit === length ? 1 : of.unit === 'in' ? 25.4 : 1 / 25.4);
         });
         const really = room.valueOf() - heights.reduce((sum, height) => sum + height, 0);
-        return given !== null && Math.abs(given - really) <= Number(tolerance) + HAIR;
+        return isNear(answer, really, tolerance, HAIR);
       },
     };
   },

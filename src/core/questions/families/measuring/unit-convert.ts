@@ -7,7 +7,7 @@ import { type Kind, kindOf, type UnitSymbol } from '../../../units/units.ts';
 import { type Phrase, say, thing } from '../../phrase.ts';
 import type { FactId, Family } from '../../question.ts';
 import type { SlipUp } from '../../slip-ups.ts';
-import { floatOf, numberAnswer, numberLures } from '../number-parts.ts';
+import { isNear, numberAnswer, numberLures } from '../number-parts.ts';
 import { perUnit } from '../per-unit.ts';
 import { floatConvert } from './float-units.ts';
 
@@ -200,9 +200,8 @@ export const unitConvert: Family = {
         ],
       },
       isRight: (answer) => {
-        const given = floatOf(answer);
         const really = floatConvert(Number(amount.value), amount.unit, to);
-        return given !== null && Math.abs(given - really) <= Number(tolerance) + 1e-6;
+        return isNear(answer, really, tolerance, 1e-6);
       },
     };
   },

@@ -4,7 +4,7 @@ import { type Piston, pistonForceN } from '../../../capacity/piston.ts';
 import { makeDecimal, type Rational, rational } from '../../../rational.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
-import { floatOf, numberAnswer, shareOf } from '../number-parts.ts';
+import { isNear, numberAnswer, shareOf } from '../number-parts.ts';
 import {
   areaInWords,
   askedCapacities,
@@ -97,11 +97,10 @@ export const clutchTorque: Family = {
         ],
       },
       isRight: (answer) => {
-        const said = floatOf(answer);
         const { areaMm2, springN, perNewton } = floatFigures(capacity);
         const newtonMetres = ((kpa.valueOf() * areaMm2) / 1000 - springN) * perNewton;
         const really = newtonMetres / (torqueUnit === 'N·m' ? 1 : 1.355818);
-        return said !== null && Math.abs(said - really) <= Number(tolerance) + really * 1e-5;
+        return isNear(answer, really, tolerance, really * 1e-5);
       },
     };
   },

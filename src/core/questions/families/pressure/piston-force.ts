@@ -5,7 +5,7 @@ import { makeDecimal, type Rational, rational } from '../../../rational.ts';
 import { exactIn } from '../../../unit/record.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
-import { floatOf, numberAnswer, shareOf } from '../number-parts.ts';
+import { isNear, numberAnswer, shareOf } from '../number-parts.ts';
 import {
   areaInWords,
   askedCapacities,
@@ -76,11 +76,10 @@ export const pistonForce: Family = {
         more: [say(`pressure.units-${capacity.piston.outer.unit}`)],
       },
       isRight: (answer) => {
-        const said = floatOf(answer);
         const { areaMm2, springN } = floatFigures(capacity);
         const newtons = (kpa.valueOf() * areaMm2) / 1000 - springN;
         const really = inUnit(rational(Math.round(newtons * 1e6), 1_000_000), 'N', forceUnit).valueOf();
-        return said !== null && Math.abs(said - really) <= Number(tolerance) + really * 1e-5;
+        return isNear(answer, really, tolerance, really * 1e-5);
       },
     };
   },

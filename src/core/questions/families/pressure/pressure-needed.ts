@@ -7,7 +7,7 @@ import type { Unit } from '../../../unit/unit.ts';
 import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { speedRefs } from '../gear-parts.ts';
-import { floatOf, numberAnswer, shareOf } from '../number-parts.ts';
+import { isNear, numberAnswer, shareOf } from '../number-parts.ts';
 import { perUnit } from '../per-unit.ts';
 import { type Carried, carriedIn } from '../torque-parts.ts';
 import {
@@ -126,13 +126,12 @@ export const pressureNeeded: Family = {
         ],
       },
       isRight: (answer) => {
-        const said = floatOf(answer);
         const { areaMm2, springN, perNewton } = floatFigures(capacity);
         const newtons = torqueNm.valueOf() / perNewton + springN;
         const kpa = (newtons * 1000) / areaMm2;
         const perUnitOfGauge = { kPa: 1, MPa: 1000, bar: 100, psi: 6.894757, 'kgf/cm²': 98.0665 };
         const really = kpa / perUnitOfGauge[gaugeUnit];
-        return said !== null && Math.abs(said - really) <= Number(tolerance) + really * 1e-5;
+        return isNear(answer, really, tolerance, really * 1e-5);
       },
     };
   },
