@@ -1,13 +1,12 @@
 /** What every range does is told: which of these single faults would do just that? The chart is in view. */
-import { faultPhrase, readingPhrase } from '../../../diagnosis/say.ts';
-import { contradictionsOf, fits, suspectsThatFit } from '../../../diagnosis/table.ts';
+import { readingPhrase } from '../../../diagnosis/say.ts';
+import { fits, suspectsThatFit } from '../../../diagnosis/table.ts';
 import type { Observation } from '../../../diagnosis/test.ts';
-import { faultId } from '../../../faults/fault.ts';
 import type { Unit } from '../../../unit/unit.ts';
 import { type Phrase, say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { distinctLures } from '../chart-parts.ts';
-import { seenAgain } from './seen-again.ts';
+import { showsAgain, ticksJust } from './seen-again.ts';
 import {
   benchOf,
   benchRefs,
@@ -15,15 +14,15 @@ import {
   faultOptions,
   faultsAnswer,
   inOrder,
+  leftInWords,
   OPTIONS,
   observe,
   rangeTests,
   showing,
   solenoidFacts,
-  standsInWords,
-  struckInWords,
   suspectsTable,
   ticked,
+  weighedInWords,
 } from './suspect-parts.ts';
 
 const FACT = 'skill:faults-that-fit';
@@ -69,7 +68,6 @@ export const faultsThatFit: Family = {
     const losesAlike = options.filter((fault) =>
       seen.every(({ test, reading }) => (bench.reading(fault, test) === 'works') === (reading === 'works')),
     );
-    let checked: ReadonlySet<string> | undefined;
     return {
       facts: [fact, ...solenoidFacts(unit, options)],
       uses: benchRefs(unit, options, tests),
@@ -94,26 +92,12 @@ export const faultsThatFit: Family = {
         ]),
       ),
       explanation: {
-        row: say('suspects.left', { faults: right.map((fault) => faultPhrase(unit, fault)) }),
+        row: leftInWords(unit, right),
         reason: say('faults-that-fit.reason'),
-        more: options.map((fault) => {
-          const [struck] = contradictionsOf(bench, fault, seen);
-          return struck ? struckInWords(unit, bench, fault, struck) : standsInWords(unit, fault);
-        }),
+        more: weighedInWords(unit, bench, options, seen),
         drawing: suspectsTable(unit, bench, options, tests, right),
       },
-      isRight(answer) {
-        checked ??= new Set(
-          options
-            .filter((fault) => seen.every(({ test, reading }) => seenAgain(unit, fault, test) === reading))
-            .map(faultId),
-        );
-        return (
-          answer.form === 'set' &&
-          answer.picks.length === checked.size &&
-          answer.picks.every((pick) => checked!.has(pick))
-        );
-      },
+      isRight: ticksJust(() => options.filter((fault) => showsAgain(unit, fault, seen))),
     };
   },
 };

@@ -1,16 +1,16 @@
 /** A complaint, its suspects, and two test results: which suspects do the results strike out? */
-import { faultPhrase, observationPhrase, symptomPhrase } from '../../../diagnosis/say.ts';
+import { observationPhrase, symptomPhrase } from '../../../diagnosis/say.ts';
 import { contradictionsOf, fits, suspectsThatFit, type Table } from '../../../diagnosis/table.ts';
 import type { Observation } from '../../../diagnosis/test.ts';
 import { sameTest } from '../../../diagnosis/test.ts';
-import { type Fault, faultId } from '../../../faults/fault.ts';
+import type { Fault } from '../../../faults/fault.ts';
 import type { Random } from '../../../random.ts';
 import type { Unit } from '../../../unit/unit.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { distinctLures } from '../chart-parts.ts';
 import { perDeck } from '../per-unit.ts';
-import { seenAgain } from './seen-again.ts';
+import { showsAgain, ticksJust } from './seen-again.ts';
 import {
   benchOf,
   benchRefs,
@@ -18,15 +18,15 @@ import {
   faultOptions,
   faultsAnswer,
   inOrder,
+  leftInWords,
   OPTIONS,
   observe,
   showing,
   solenoidFacts,
-  standsInWords,
-  struckInWords,
   suspectsTable,
   symptomsOf,
   ticked,
+  weighedInWords,
 } from './suspect-parts.ts';
 
 const FACT = 'skill:impossible-suspects';
@@ -86,7 +86,6 @@ export const impossibleSuspects: Family = {
     const struck = struckBy(...results);
     const standing = options.filter((fault) => !struck.includes(fault));
     const tests = [told, ...results].map(({ test }) => test);
-    let checked: ReadonlySet<string> | undefined;
     return {
       facts: [fact, ...solenoidFacts(unit, options)],
       uses: benchRefs(unit, options, tests),
@@ -111,26 +110,12 @@ export const impossibleSuspects: Family = {
         ]),
       ),
       explanation: {
-        row: say('suspects.left', { faults: standing.map((fault) => faultPhrase(unit, fault)) }),
+        row: leftInWords(unit, standing),
         reason: say('impossible-suspects.reason'),
-        more: options.map((fault) => {
-          const [against] = contradictionsOf(bench, fault, results);
-          return against ? struckInWords(unit, bench, fault, against) : standsInWords(unit, fault);
-        }),
+        more: weighedInWords(unit, bench, options, results),
         drawing: suspectsTable(unit, bench, options, tests.slice(1), standing),
       },
-      isRight(answer) {
-        checked ??= new Set(
-          options
-            .filter((fault) => results.some(({ test, reading }) => seenAgain(unit, fault, test) !== reading))
-            .map(faultId),
-        );
-        return (
-          answer.form === 'set' &&
-          answer.picks.length === checked.size &&
-          answer.picks.every((pick) => checked!.has(pick))
-        );
-      },
+      isRight: ticksJust(() => options.filter((fault) => !showsAgain(unit, fault, results))),
     };
   },
 };

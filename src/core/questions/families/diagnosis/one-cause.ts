@@ -1,15 +1,15 @@
 /** Two complaints about one unit: which single faults would be behind both? */
-import { faultPhrase, symptomPhrase } from '../../../diagnosis/say.ts';
-import { contradictionsOf, fits, type Table } from '../../../diagnosis/table.ts';
+import { symptomPhrase } from '../../../diagnosis/say.ts';
+import { fits, type Table } from '../../../diagnosis/table.ts';
 import type { Observation } from '../../../diagnosis/test.ts';
-import { type Fault, faultId } from '../../../faults/fault.ts';
+import type { Fault } from '../../../faults/fault.ts';
 import type { Random } from '../../../random.ts';
 import type { Unit } from '../../../unit/unit.ts';
 import { say } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { distinctLures } from '../chart-parts.ts';
 import { perDeck } from '../per-unit.ts';
-import { seenAgain } from './seen-again.ts';
+import { showsAgain, ticksJust } from './seen-again.ts';
 import {
   benchOf,
   benchRefs,
@@ -17,14 +17,14 @@ import {
   faultOptions,
   faultsAnswer,
   inOrder,
+  leftInWords,
   OPTIONS,
   showing,
   solenoidFacts,
-  standsInWords,
-  struckInWords,
   suspectsTable,
   symptomsOf,
   ticked,
+  weighedInWords,
 } from './suspect-parts.ts';
 
 const FACT = 'skill:one-cause';
@@ -100,7 +100,6 @@ export const oneCause: Family = {
     const fitting = (...seen: Observation[]) =>
       options.filter((fault) => seen.every((one) => fits(bench, fault, one)));
     const [first, second] = pair as [Observation, Observation];
-    let checked: ReadonlySet<string> | undefined;
     return {
       facts: [fact, ...solenoidFacts(unit, options)],
       uses: benchRefs(unit, options, tests),
@@ -126,26 +125,12 @@ export const oneCause: Family = {
         ]),
       ),
       explanation: {
-        row: say('suspects.left', { faults: right.map((fault) => faultPhrase(unit, fault)) }),
+        row: leftInWords(unit, right),
         reason: say('one-cause.reason'),
-        more: options.map((fault) => {
-          const [struck] = contradictionsOf(bench, fault, pair);
-          return struck ? struckInWords(unit, bench, fault, struck) : standsInWords(unit, fault);
-        }),
+        more: weighedInWords(unit, bench, options, pair),
         drawing: suspectsTable(unit, bench, options, tests, right),
       },
-      isRight(answer) {
-        checked ??= new Set(
-          options
-            .filter((fault) => pair.every(({ test, reading }) => seenAgain(unit, fault, test) === reading))
-            .map(faultId),
-        );
-        return (
-          answer.form === 'set' &&
-          answer.picks.length === checked.size &&
-          answer.picks.every((pick) => checked!.has(pick))
-        );
-      },
+      isRight: ticksJust(() => options.filter((fault) => showsAgain(unit, fault, pair))),
     };
   },
 };

@@ -2,13 +2,14 @@
  * What a test shows with a fault in the unit, worked out a second time: ports and brakes straight from the raw
  * deck, the train by `solveBySpeeds`. Only proves answers; none is made with it. Null where it cannot tell.
  */
-import type { Reading, Test } from '../../../diagnosis/test.ts';
+import type { Observation, Reading, Test } from '../../../diagnosis/test.ts';
 import { solveBySpeeds } from '../../../faults/by-speeds.ts';
 import { type Fault, faultId } from '../../../faults/fault.ts';
 import { type Solution, solveSpeeds } from '../../../gears/solve.ts';
 import type { Train } from '../../../gears/train.ts';
 import type { Deck, DeckSolenoid } from '../../../unit/deck.ts';
 import type { Unit } from '../../../unit/unit.ts';
+import type { Answer } from '../../question.ts';
 
 type Driven = Pick<Solution, 'state' | 'ratio'>;
 
@@ -159,4 +160,21 @@ export function seenAgain(unit: Unit, fault: Fault, test: Test): Reading | null 
     default:
       return null;
   }
+}
+
+/** Whether the fault shows all of this. */
+export const showsAgain = (unit: Unit, fault: Fault, seen: readonly Observation[]): boolean =>
+  seen.every(({ test, reading }) => seenAgain(unit, fault, test) === reading);
+
+/** Right is to tick these faults and no others. They are worked out when an answer is first checked. */
+export function ticksJust(faults: () => readonly Fault[]): (answer: Answer) => boolean {
+  let right: ReadonlySet<string> | undefined;
+  return (answer) => {
+    right ??= new Set(faults().map(faultId));
+    return (
+      answer.form === 'set' &&
+      answer.picks.length === right.size &&
+      answer.picks.every((pick) => right!.has(pick))
+    );
+  };
 }

@@ -1,6 +1,6 @@
 /** What the suspect families say alike: the table they ask from, options, what it all rests on, tables in words. */
 import { faultPhrase, readingPhrase, testPhrase } from '../../../diagnosis/say.ts';
-import { narrow, type Table, tableOf } from '../../../diagnosis/table.ts';
+import { contradictionsOf, narrow, type Table, tableOf } from '../../../diagnosis/table.ts';
 import {
   type Observation,
   type Reading,
@@ -139,7 +139,7 @@ export const suspectsTable = (
 });
 
 /** "The passage to B1 is blocked or leaks: struck out. Drive range 3: would tie up, but was seen to not drive." */
-export const struckInWords = (unit: Unit, table: Table, fault: Fault, { test, reading }: Observation) =>
+const struckInWords = (unit: Unit, table: Table, fault: Fault, { test, reading }: Observation) =>
   say('suspects.struck', {
     fault: faultPhrase(unit, fault),
     test: testPhrase(unit, test),
@@ -147,5 +147,19 @@ export const struckInWords = (unit: Unit, table: Table, fault: Fault, { test, re
     seen: readingPhrase(unit, test, reading),
   });
 
-export const standsInWords = (unit: Unit, fault: Fault) =>
-  say('suspects.stands', { fault: faultPhrase(unit, fault) });
+/** Every suspect held against what was seen: the first thing that strikes it out, or that it stands. */
+export const weighedInWords = (
+  unit: Unit,
+  table: Table,
+  faults: readonly Fault[],
+  seen: readonly Observation[],
+): Phrase[] =>
+  faults.map((fault) => {
+    const [struck] = contradictionsOf(table, fault, seen);
+    return struck
+      ? struckInWords(unit, table, fault, struck)
+      : say('suspects.stands', { fault: faultPhrase(unit, fault) });
+  });
+
+export const leftInWords = (unit: Unit, faults: readonly Fault[]): Phrase =>
+  say('suspects.left', { faults: faults.map((fault) => faultPhrase(unit, fault)) });
