@@ -1,8 +1,8 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
-import type { Plugin } from 'vite';
+import type { Plugin, Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
-import { DRILL_WORDS } from './src/app/drill-words.ts';
 
 /** Only our own files may run or load. Added to the built page; the development server needs inline scripts. */
 const POLICY = [
@@ -44,8 +44,8 @@ const comesAlong: Plugin = {
         files.add(file);
         for (const needed of chunk.imports) add(needed);
       };
-      for (const [file, chunk] of Object.entries(bundle))
-        if (chunk.type === 'chunk' && chunk.facadeModuleId?.endsWith('/src/app/page.tsx')) add(file);
+      for (const [name, chunk] of Object.entries(bundle))
+        if (chunk.type === 'chunk' && chunk.moduleIds.includes(file('src/app/page.tsx'))) add(name);
       const scripts = [...files].filter((file) => !html.includes(file));
       const faces = Object.keys(bundle).filter((file) => file.endsWith('.woff2'));
       return [
@@ -74,31 +74,41 @@ function familiesOf(file: string): string | null {
   return `families-${folder ?? SUBJECTS.find(([, names]) => names.test(name))?.[0] ?? 'chart'}`;
 }
 
-function wordsOf(file: string): string | null {
-  const [, language, name] = /\/src\/words\/(..)\/([a-z-]+)\.ts$/.exec(file) ?? [];
-  return language && name ? `words-${language}-${DRILL_WORDS.has(name) ? 'drill' : 'rest'}` : null;
+const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+type NameOfChunk = Rolldown.CodeSplittingNameFunction;
+type Modules = Parameters<NameOfChunk>[1];
+
+/** What a module imports at once, and what that imports. */
+function reachedFrom(start: string, modules: Modules, reached = new Set<string>()): Set<string> {
+  if (reached.has(start)) return reached;
+  reached.add(start);
+  for (const next of modules.getModuleInfo(start)?.importedIds ?? []) reachedFrom(next, modules, reached);
+  return reached;
 }
 
-/**
- * What goes together; all else is cut where it is loaded. A first question then needs few files, none waiting for
- * another: the first script with what all families reckon with, the families of one subject, one lot of words.
- * What a group takes along it takes from those after it, so no two of them need each other.
- */
-const CHUNKS = [
-  // So small that the entry need not wait for anything else.
-  { name: 'result', test: /\/src\/core\/result\.ts$/ },
-  {
-    name: 'react',
-    test: /\/node_modules\/(react|react-dom|scheduler|wouter)\/|\/src\/screens\/(services\.ts|TroubleNote\.tsx)$/,
-  },
+const pageOf: NameOfChunk = (id, modules) =>
+  reachedFrom(file('src/app/page.tsx'), modules).has(id) ? 'page' : null;
+
+const GROUPS: readonly Rolldown.CodeSplittingGroup[] = [
+  // So small that it runs while the page is on its way: it waits for nothing else.
+  { name: 'entry', tags: ['$initial'], includeDependenciesRecursively: false },
+  // All that the first picture needs, React too: one file is there soonest.
+  { name: pageOf, includeDependenciesRecursively: false },
   {
     name: 'reckoning',
-    test: /\/src\/core\/(faults|gears|hydraulics|sequence|speeds|unit)\/|\/src\/core\/memory\/(day|support)\.ts$|\/src\/core\/questions\/(?!facts|reopen|resting|slip-ups)[a-z-]+\.ts$|\/families\/([a-z]+-(parts|words|rules)|per-unit)\.ts$/,
+    test: /\/src\/core\/(faults|gears|hydraulics|sequence|speeds|unit)\/|\/src\/core\/questions\/(?!facts|reopen|resting|slip-ups)[a-z-]+\.ts$|\/families\/([a-z]+-(parts|words|rules)|per-unit)\.ts$/,
   },
   { name: 'measuring', test: /\/src\/core\/(capacity|electrical|measure|units)\// },
-  { name: wordsOf },
   { name: familiesOf },
-].map((group, place, all) => ({ ...group, priority: all.length - place }));
+];
+
+/**
+ * What goes together; all else is cut where it is loaded. A question then needs few files, none waiting for another:
+ * the page, the families of one subject, one lot of words. What a group takes is not there for those after it, so
+ * no two of them need each other, but for the page, which the entry has run before.
+ */
+const CHUNKS = GROUPS.map((group, place) => ({ ...group, priority: GROUPS.length - place }));
 
 export default defineConfig({
   base: './',

@@ -9,9 +9,10 @@ import { say as phrase } from '../core/questions/phrase.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import type { Asked } from '../screens/drill/asked.ts';
 import { DrillScreen } from '../screens/drill/DrillScreen.tsx';
-import { useServices } from '../screens/services.ts';
+import { type Services, useServices } from '../screens/services.ts';
 import { TroubleNote } from '../screens/TroubleNote.tsx';
 import { useLoaded } from '../screens/use-loaded.ts';
+import { whenPainted } from '../screens/when-painted.ts';
 import type { Practice } from '../storage/rows.ts';
 import type { StoreTrouble } from '../storage/trouble.ts';
 import { Sheet } from '../ui/Sheet.tsx';
@@ -59,33 +60,36 @@ export interface Opened {
   readonly asked: Asked | null;
 }
 
-interface DrillUnderWay {
-  readonly unit: Unit;
-  readonly drill: Drill;
-  readonly asked: Asked;
+interface DrillUnderWay extends Omit<FirstQuestion, 'store'> {
   /** Undefined while the log is being read. */
   readonly ledger?: Ledger;
+  /** Tells a question that was kept, and is another by now, from the one in its place. */
+  readonly mark?: string;
 }
 
 /** What is opened tells more than the look ahead, which only serves until then. */
-const drillUnderWay = (
+function drillUnderWay(
+  { sayFor }: Services,
   opened: Awaited<ReturnType<typeof openPractice>> | undefined,
   first: FirstQuestion | undefined,
-): DrillUnderWay | undefined => {
+): DrillUnderWay | undefined {
   if (!opened) return first;
   const { unit, drill, asked, ledger } = (opened.ok && opened.value) || {};
-  return unit && drill && asked && ledger ? { unit, drill, asked, ledger } : undefined;
-};
+  if (!unit || !drill || !asked || !ledger) return undefined;
+  const isOther = first && JSON.stringify(first.asked.question) !== JSON.stringify(asked.question);
+  return { say: sayFor(unit), unit, drill, asked, ledger, ...(isOther && { mark: 'anew' }) };
+}
 
-/** The question that was found first is to be seen before the store is opened; a page in the background has no frames. */
-const whenPainted = () =>
-  new Promise<void>((resolve) => {
-    requestAnimationFrame(() => setTimeout(resolve));
-    setTimeout(resolve, 300);
-  });
-
-function DrillPlace({ unit, drill, asked, ledger, reload }: DrillUnderWay & { reload: () => void }) {
-  const { store, sayFor } = useServices();
+function DrillPlace({
+  unit,
+  say,
+  drill,
+  asked,
+  ledger,
+  mark,
+  reload,
+}: DrillUnderWay & { reload: () => void }) {
+  const { store } = useServices();
   const [, go] = useLocation();
   const leave = (left: Drill) => {
     // The first drill that was gone through is the moment when there is something worth keeping.
@@ -95,9 +99,9 @@ function DrillPlace({ unit, drill, asked, ledger, reload }: DrillUnderWay & { re
   };
   return (
     <DrillScreen
-      key={`${drill.id}/${stepOf(drill)}`}
+      key={`${drill.id}/${stepOf(drill)}/${mark ?? ''}`}
       unit={unit}
-      say={sayFor(unit)}
+      say={say}
       stored={drill}
       first={asked}
       worked={ledger?.worked}
@@ -169,7 +173,7 @@ function Screens({ first }: { first: FirstQuestion | undefined }) {
   const [kept, setKept] = useState(fresh);
   if (fresh && fresh !== kept) setKept(fresh);
   const opened = fresh ?? kept;
-  const underWay = path === '/drill' ? drillUnderWay(opened, ahead) : undefined;
+  const underWay = path === '/drill' ? drillUnderWay(services, opened, ahead) : undefined;
   if (underWay) return <DrillPlace {...underWay} reload={reload} />;
   if (!opened) return <Opening />;
   if (!opened.ok) {

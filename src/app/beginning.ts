@@ -1,8 +1,11 @@
 /** What is looked up at once, while the page's own script is still on its way: names on this device, a drill under way. */
 import { hasNames } from '../storage/learners/databases.ts';
 import { type Peeked, peekDrill } from '../storage/peek.ts';
+import { BUILD } from './build.ts';
 
 export const isDrill = window.location.hash === '#/drill';
 
-export const drillUnderWay: Promise<Peeked | undefined> = isDrill ? peekDrill() : Promise.resolve(undefined);
+export const drillUnderWay: Promise<Peeked | undefined> = isDrill
+  ? peekDrill(BUILD)
+  : Promise.resolve(undefined);
 export const namesHere = hasNames();

@@ -1,13 +1,15 @@
 /** The services of a real device. */
 import { localDay } from '../core/memory/day.ts';
+import { type Names, namesOf } from '../core/questions/names.ts';
 import type { Deck } from '../core/unit/deck.ts';
 import { makeUnit, type Unit } from '../core/unit/unit.ts';
 import type { Moment, Services } from '../screens/services.ts';
 import { type Say, speakerOf } from '../words/speak.ts';
+import { BUILD } from './build.ts';
 import { keepLanguage } from './language.ts';
 import type { Words } from './load-words.ts';
 import { newVersion } from './new-version.ts';
-import { expectFamily, loadFamily } from './one-family.ts';
+import { loadFamily } from './one-family.ts';
 import { openPlanner } from './planner.ts';
 import { storeLater } from './store-later.ts';
 
@@ -25,14 +27,16 @@ function moment(): Moment {
   };
 }
 
-export function deviceServices({ language, messages }: Words): Services {
+export function deviceServices({ language, find }: Words): Services {
   const units = new Map<string, Unit>();
   const speakers = new WeakMap<object, Say>();
   const nobody = {};
+  const sayWith = (names: Names | null) => speakerOf(names, language, find);
   return {
     ...openPlanner(),
     store: storeLater(async () => (await import('../storage/store.ts')).openStore()),
     now: moment,
+    build: BUILD,
     newId: () => crypto.randomUUID(),
     unitOf: (deckText) => {
       // Only decks that passed every check are stored, so the text is solved without checking it again.
@@ -42,10 +46,11 @@ export function deviceServices({ language, messages }: Words): Services {
     },
     sayFor: (unit) => {
       const key = unit ?? nobody;
-      const say = speakers.get(key) ?? speakerOf(unit?.deck ?? null, language, messages);
+      const say = speakers.get(key) ?? sayWith(unit && namesOf(unit.deck));
       speakers.set(key, say);
       return say;
     },
+    sayWith,
     newVersion,
     language,
     speak: (chosen) => {
@@ -53,6 +58,5 @@ export function deviceServices({ language, messages }: Words): Services {
       window.location.reload();
     },
     familyOf: loadFamily,
-    expectFamily,
   };
 }

@@ -1,53 +1,56 @@
-/**
- * Loads the words of one language: first what a drill needs, the rest with the first other screen. A file that a
- * language does not have is taken from English.
- */
-import type { Language, Messages } from '../words/speak.ts';
-import { DRILL_WORDS } from './drill-words.ts';
+/** Loads the words of one language: first what a drill needs, the rest with the first other screen. */
+import type { Find, Language, Messages } from '../words/speak.ts';
 
-type File = Readonly<Record<string, Messages>>;
-type Files = Readonly<Record<string, () => Promise<File>>>;
+type Load = () => Promise<readonly Messages[]>;
 
-const FILES: Readonly<Record<Language, Files>> = {
-  en: import.meta.glob<File>(['../words/en/*.ts', '!../words/en/index.ts']),
-  de: import.meta.glob<File>(['../words/de/*.ts', '!../words/de/index.ts']),
-  es: import.meta.glob<File>(['../words/es/*.ts', '!../words/es/index.ts']),
+const LANGUAGES: Readonly<Record<Language, { readonly drill: Load; readonly rest: Load }>> = {
+  en: {
+    drill: async () => (await import('../words/en/drill.ts')).DRILL,
+    rest: async () => (await import('../words/en/rest.ts')).REST,
+  },
+  de: {
+    drill: async () => (await import('../words/de/drill.ts')).DRILL,
+    rest: async () => (await import('../words/de/rest.ts')).REST,
+  },
+  es: {
+    drill: async () => (await import('../words/es/drill.ts')).DRILL,
+    rest: async () => (await import('../words/es/rest.ts')).REST,
+  },
 };
-
-const subjectOf = (path: string) => path.slice(path.lastIndexOf('/') + 1, -'.ts'.length);
 
 export interface Words {
   readonly language: Language;
-  /** Filled as files come in. */
-  readonly messages: Messages;
+  /** Finds what is loaded by then. */
+  readonly find: Find;
   /** All that a drill can say. */
   loadDrill(): Promise<void>;
   loadAll(): Promise<void>;
 }
 
-export function openWords(language: Language, files: Readonly<Record<Language, Files>> = FILES): Words {
-  const messages: Record<string, string> = {};
-  const load = async (wanted: (subject: string) => boolean) => {
-    const own = new Map(Object.entries(files[language]).map(([path, file]) => [subjectOf(path), file]));
-    const loading = Object.entries(files.en)
-      .map(([path, english]) => [subjectOf(path), english] as const)
-      .filter(([subject]) => wanted(subject))
-      .map(([subject, english]) => (own.get(subject) ?? english)());
-    for (const file of await Promise.all(loading)) Object.assign(messages, ...Object.values(file));
+export function openWords(language: Language): Words {
+  const loaded: Messages[] = [];
+  const once = (load: Load) => {
+    let loading: Promise<void> | undefined;
+    return () => {
+      loading ??= load().then(
+        (files) => void loaded.push(...files),
+        (error: unknown) => {
+          loading = undefined;
+          throw error;
+        },
+      );
+      return loading;
+    };
   };
-  let drill: Promise<void> | undefined;
-  let all: Promise<void> | undefined;
-  const loadDrill = () => {
-    drill ??= load((subject) => DRILL_WORDS.has(subject));
-    return drill;
-  };
+  const loadDrill = once(LANGUAGES[language].drill);
+  const loadRest = once(LANGUAGES[language].rest);
   return {
     language,
-    messages,
+    // Laid together they would be found quicker, but that takes longer than a page's few sentences.
+    find: (key) => loaded.find((messages) => Object.hasOwn(messages, key))?.[key],
     loadDrill,
     async loadAll() {
-      all ??= load((subject) => !DRILL_WORDS.has(subject));
-      await Promise.all([loadDrill(), all]);
+      await Promise.all([loadDrill(), loadRest()]);
     },
   };
 }

@@ -1,13 +1,12 @@
 /**
  * The entry. It is small, so that it runs while React and the page are still on their way: what is stored is looked
- * up, and the words and the family of a question under way are fetched meanwhile.
+ * up, and the words are fetched meanwhile.
  */
-import { isDrill } from './beginning.ts';
+import './beginning.ts';
 import '@fontsource/barlow-semi-condensed/latin-500.css';
 import '@fontsource/barlow-semi-condensed/latin-700.css';
 import '../ui/look.css';
 import './new-version.ts';
-import { fetchExpected } from './one-family.ts';
 import { words } from './words-in-use.ts';
 
 async function open() {
@@ -16,5 +15,4 @@ async function open() {
 }
 
 void open();
-if (isDrill) fetchExpected();
 document.documentElement.lang = words.language;

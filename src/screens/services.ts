@@ -1,6 +1,7 @@
 /** What screens reach the world through: the store, the clock, fresh ids. src/app gives the real ones. */
 import { createContext, useContext } from 'react';
 import type { OutlookPart, OutlookRequest } from '../core/plan/outlook.ts';
+import type { Names } from '../core/questions/names.ts';
 import type { Family } from '../core/questions/question.ts';
 import type { Unit } from '../core/unit/unit.ts';
 import type { Store } from '../storage/store.ts';
@@ -30,18 +31,20 @@ export interface Services {
   readonly store: Store;
   now(): Moment;
   newId(): string;
+  /** Names this build of the program. */
+  readonly build: string;
   /** The unit of a stored deck; solved once and kept. */
   unitOf(deckText: string): Unit;
   /** A speaker with the deck's own names. */
   sayFor(unit: Unit | null): Say;
+  /** The same where only the names are there. */
+  sayWith(names: Names): Say;
   readonly newVersion: NewVersion;
   readonly language: Language;
   /** Keeps the choice, and opens the page anew in that language. */
   speak(language: Language): void;
   /** Loads the family of this id and no other; undefined where there is none. */
   familyOf(id: string): Promise<Family | undefined>;
-  /** Notes the family of the question at hand: it is fetched first when the page is opened again. */
-  expectFamily(id: string): void;
   /**
    * Plans beside the page. `tell` hears each part as it is ready, and null when no more will come: all is told,
    * another request took over, or this browser cannot. Requests of one course (deck and class) build on each

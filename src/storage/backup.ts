@@ -10,6 +10,7 @@
 import type { Table } from 'dexie';
 import { fail, pass, type Result } from '../core/result.ts';
 import { joinBooks } from '../core/self-check/book.ts';
+import { AT_HAND } from './at-hand.ts';
 import { isLater } from './classroom.ts';
 import {
   assignmentRow,
@@ -170,6 +171,7 @@ async function putDecks(db: Database, decks: Contents['decks']): Promise<number>
     await db.decks.put(deck);
     put++;
   }
+  if (put > 0) await db.settings.delete(AT_HAND);
   return put;
 }
 

@@ -5,6 +5,7 @@
  */
 import type { Drill, DrillItem } from '../core/memory/drill.ts';
 import type { Draft } from '../core/questions/draft.ts';
+import { AT_HAND, type AtHand, isAtHand } from './at-hand.ts';
 
 type Guards<T> = { readonly [K in keyof T]-?: (value: unknown) => boolean };
 
@@ -66,8 +67,10 @@ export const isOpenDrill = (row: unknown): row is Drill => fits(DRILL, row) && r
 
 export interface Peeked {
   readonly drill: Drill;
-  /** The deck it is of, as stored. */
-  readonly deckText: string;
+  /** Its question, where this build has kept it. */
+  readonly atHand: AtHand | undefined;
+  /** The deck it is of, as stored; left out where the question can be shown without it. */
+  readonly deckText: string | undefined;
 }
 
 const result = <T>(request: IDBRequest<T>): Promise<T> =>
@@ -83,20 +86,28 @@ function openAsItIs(name: string): Promise<IDBDatabase> {
   return result(request);
 }
 
+/** What this build kept needs no further look: nobody else writes it. */
+const isOwn = (kept: unknown, build: string): kept is AtHand => isMap(kept) && kept.build === build;
+
 /** The drill under way on the chosen deck; undefined where the store has to say. */
-export async function peekDrill(name = 'detent'): Promise<Peeked | undefined> {
+export async function peekDrill(build: string, name = 'detent'): Promise<Peeked | undefined> {
   let db: IDBDatabase | undefined;
   try {
     db = await openAsItIs(name);
     const reading = db.transaction(['drills', 'settings', 'decks']);
-    const [drills, chosen] = await Promise.all([
+    const settings = reading.objectStore('settings');
+    const [drills, chosen, kept] = await Promise.all([
       result(reading.objectStore('drills').getAll(null, 2)),
-      result(reading.objectStore('settings').get('chosen-deck')),
+      result(settings.get('chosen-deck')),
+      result(settings.get(AT_HAND)),
     ]);
     const [drill, another] = drills;
     if (another !== undefined || !isOpenDrill(drill) || chosen?.value !== drill.deck) return undefined;
+    const atHand = isOwn(kept?.value, build) && isAtHand(kept.value, drill) ? kept.value : undefined;
+    // A drawing is made from the deck.
+    if (atHand && !atHand.question.drawing) return { drill, atHand, deckText: undefined };
     const deck = await result(reading.objectStore('decks').get(drill.deck));
-    return isText(deck?.text) ? { drill, deckText: deck.text } : undefined;
+    return isText(deck?.text) ? { drill, atHand, deckText: deck.text } : undefined;
   } catch {
     return undefined;
   } finally {

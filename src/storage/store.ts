@@ -10,6 +10,7 @@ import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
 import { type Drill, stepOf } from '../core/memory/drill.ts';
 import { WEIGHTS } from '../core/memory/recall.ts';
 import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
+import { AT_HAND, type AtHand, isAtHand } from './at-hand.ts';
 import type { Added, Contents } from './backup.ts';
 import { type Classroom, classroomOf } from './classroom.ts';
 import { Database } from './database.ts';
@@ -65,6 +66,8 @@ export interface Store {
   /** Saves the drill under way. "elsewhere" when another tab took it further, ended it or began another. */
   saveDraft(drill: Drill): Told<void>;
   currentDrill(): Told<Drill | undefined>;
+  /** Keeps the question at hand for the next start; nothing happens when the drill is elsewhere by now. */
+  keepAtHand(atHand: AtHand): Told<void>;
   /** Nothing happens when another one is under way by now. */
   endDrill(id: string): Told<void>;
 
@@ -144,9 +147,12 @@ export function openStore(name = 'detent'): Store {
   };
   return {
     saveDeck: (deck) =>
-      tell(async () => {
-        await db.decks.put(deckRow.parse(deck));
-      }),
+      tell(() =>
+        db.transaction('rw', db.decks, db.settings, async () => {
+          await db.decks.put(deckRow.parse(deck));
+          await db.settings.delete(AT_HAND);
+        }),
+      ),
     decks: () =>
       tell(async () =>
         readRows(await db.decks.toArray(), deckRow).sort(
@@ -212,6 +218,13 @@ export function openStore(name = 'detent'): Store {
         }),
       ),
     currentDrill: () => tell(drillHere),
+    keepAtHand: (atHand) =>
+      tell(() =>
+        db.transaction('rw', db.drills, db.settings, async () => {
+          const here = await drillHere();
+          if (here && isAtHand(atHand, here)) await db.settings.put({ key: AT_HAND, value: atHand });
+        }),
+      ),
     endDrill: (id) => tell(() => db.drills.delete(id)),
     deviceId: () => tell(() => db.transaction('rw', db.settings, () => deviceOf(db))),
     practiceOf: (deck) =>

@@ -3,8 +3,8 @@
  * messages are handed in, so that a page loads only its own language, and of that what it needs first.
  */
 import { IntlMessageFormat } from 'intl-messageformat';
+import type { Names } from '../core/questions/names.ts';
 import type { Phrase, PhraseValue, ThingKind } from '../core/questions/phrase.ts';
-import type { Deck, Named } from '../core/unit/deck.ts';
 import { type Language, LOCALES, writerOf } from './figures.ts';
 
 export { LANGUAGES, type Language } from './figures.ts';
@@ -14,43 +14,25 @@ export type Say = (phrase: Phrase) => string;
 /** ICU messages by key. */
 export type Messages = Readonly<Record<string, string>>;
 
+/** The message of a key; undefined where there is none. */
+export type Find = (key: string) => string | undefined;
+
 /** Kinds whose id is printed on charts and drawings, so that it stands beside the name: "low brake B1". */
 const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'interlock', 'seat'];
 
 const isIn = (tag: string | undefined, language: Language) => tag?.toLowerCase().split('-')[0] === language;
 
 /** What a deck of another language says a thing is called in this one, first of all. */
-function aliasIn(deck: Deck, kind: ThingKind, id: string, language: Language): string | undefined {
-  if (isIn(deck.language, language)) return undefined;
+function aliasIn(names: Names, kind: ThingKind, id: string, language: Language): string | undefined {
+  if (isIn(names.language, language)) return undefined;
   /** Neutral rows are spoken of as ranges. */
   const refs = kind === 'range' ? [`range:${id}`, `neutral:${id}`] : [`${kind}:${id}`];
-  return deck.aliases?.find(({ of, language: tag }) => refs.includes(of) && isIn(tag, language))?.names[0];
+  return names.aliases.find(({ of, language: tag }) => refs.includes(of) && isIn(tag, language))?.names[0];
 }
 
 /** What the deck calls a thing in a language; its id where it has no name. */
-function nameOf(deck: Deck, kind: ThingKind, id: string, language: Language): string {
-  const among: Record<ThingKind, readonly Named[] | undefined> = {
-    element: deck.train.elements,
-    range: [...deck.chart.ranges, ...(deck.chart.neutral ?? [])],
-    gearset: deck.train.gearsets,
-    shaft: deck.train.shafts,
-    solenoid: deck.solenoids,
-    position: deck.lever?.positions,
-    interlock: deck.interlocks,
-    sensor: deck.sensors,
-    part: deck.shaftLine,
-    seat: deck.seats,
-    sequence: deck.sequences,
-    stack: deck.stacks,
-    fit: deck.fits,
-    supply: deck.electrical?.supplies,
-    thermistor: deck.electrical?.thermistors,
-    connector: deck.electrical?.connectors,
-    fluid: deck.fluids,
-    torque: deck.torques,
-  };
-  return aliasIn(deck, kind, id, language) ?? among[kind]?.find((record) => record.id === id)?.name ?? id;
-}
+const nameOf = (names: Names, kind: ThingKind, id: string, language: Language): string =>
+  aliasIn(names, kind, id, language) ?? names.things[kind].find((record) => record.id === id)?.name ?? id;
 
 /** An argument that the message itself writes as a number, or counts. */
 const COUNTED = /\{(\w+), *(?:number|plural)/g;
@@ -59,10 +41,10 @@ const COUNTED = /\{(\w+), *(?:number|plural)/g;
 const PLAIN = /^[^{}']*(?:\{\w+\}[^{}']*)*$/;
 
 /**
- * A speaker of these messages; with a deck it knows the deck's names. Messages that come later are found as
- * well. A missing message throws: tests find it.
+ * A speaker of the messages that `find` finds; with a deck's names it knows these. A missing message throws:
+ * tests find it.
  */
-export function speakerOf(deck: Deck | null, language: Language, messages: Messages): Say {
+export function speakerOf(names: Names | null, language: Language, find: Find): Say {
   const formats = new Map<
     string,
     { readonly format: IntlMessageFormat; readonly counted: ReadonlySet<string> }
@@ -88,11 +70,11 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
       const kind = values.kind as ThingKind;
       const id = String(values.id);
       if (kind === 'shaft' && id === 'case') return speak({ key: 'shaft.case' });
-      const name = deck ? nameOf(deck, kind, id, language) : id;
+      const name = names ? nameOf(names, kind, id, language) : id;
       return LABELLED.includes(kind) && values.alone !== 'yes' && !name.includes(id) ? `${name} ${id}` : name;
     }
     if (phrase.key === 'text') return written(String(values.text));
-    const message = messages[phrase.key];
+    const message = find(phrase.key);
     if (message === undefined) throw new Error(`no words for "${phrase.key}"`);
     if (PLAIN.test(message))
       return message.replaceAll(/\{(\w+)\}/g, (_, name) => {
@@ -119,7 +101,7 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
   };
   return (phrase) => {
     const text = speak(phrase).replaceAll(STOP_IN_QUOTE, '');
-    return startsWithThing(phrase, messages) ? asSentence(text) : text;
+    return startsWithThing(phrase, find) ? asSentence(text) : text;
   };
 }
 
@@ -127,12 +109,12 @@ export function speakerOf(deck: Deck | null, language: Language, messages: Messa
 const STOP_IN_QUOTE = /\.(?=[”“»](?:[?,;:.]| \p{Ll}))/gu;
 
 /** Whether the message opens with a thing or a place of the deck, with a list of them, or with a phrase that does. */
-function startsWithThing(phrase: Phrase, messages: Messages): boolean {
-  const name = /^\{(\w+)\}/.exec(messages[phrase.key] ?? '')?.[1];
+function startsWithThing(phrase: Phrase, find: Find): boolean {
+  const name = /^\{(\w+)\}/.exec(find(phrase.key) ?? '')?.[1];
   const value = name === undefined ? undefined : phrase.values?.[name];
   const [first] = Array.isArray(value) ? value : [value];
   if (typeof first !== 'object') return false;
-  return first.key === 'thing' || first.key.startsWith('place.') || startsWithThing(first, messages);
+  return first.key === 'thing' || first.key.startsWith('place.') || startsWithThing(first, find);
 }
 
 /** A sentence that starts with a shop name starts with a capital; an id like "s4" is left as it is printed. */

@@ -1,4 +1,5 @@
 /** Every word of the project at once, for the command line and for tests; the page loads its own (src/app). */
+import { namesOf } from '../core/questions/names.ts';
 import type { Deck } from '../core/unit/deck.ts';
 import { DE } from './de/index.ts';
 import { EN } from './en/index.ts';
@@ -11,5 +12,6 @@ const CATALOGUES: Readonly<Record<Language, Messages>> = { en: EN, de: DE, es: E
 
 /** A speaker for one language. */
 export function makeSay(deck: Deck | null, language: Language = 'en'): Say {
-  return speakerOf(deck, language, CATALOGUES[language]);
+  const messages = CATALOGUES[language];
+  return speakerOf(deck && namesOf(deck), language, (key) => messages[key]);
 }

@@ -1,13 +1,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { openWords } from '../../src/app/load-words.ts';
+import { openWords, type Words } from '../../src/app/load-words.ts';
 import { ask } from '../../src/core/questions/ask.ts';
 import { FAMILIES } from '../../src/core/questions/families/index.ts';
+import { namesOf } from '../../src/core/questions/names.ts';
 import type { Phrase } from '../../src/core/questions/phrase.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
+import { DE } from '../../src/words/de/index.ts';
 import { EN } from '../../src/words/en/index.ts';
-import { type Messages, speakerOf } from '../../src/words/speak.ts';
+import { ES } from '../../src/words/es/index.ts';
+import { LANGUAGES, speakerOf } from '../../src/words/speak.ts';
 import { shippedDecks } from '../units.ts';
 
 const src = fileURLToPath(new URL('../../src/', import.meta.url));
@@ -38,26 +41,47 @@ function* phrasesIn(value: unknown): Generator<Phrase> {
   else for (const inner of Object.values(value)) yield* phrasesIn(inner);
 }
 
-test('all words are those of the catalogue', async () => {
-  const words = openWords('en');
-  expect(words.messages).toEqual({});
+const KEYS = Object.keys(EN);
+const found = (words: Words) => KEYS.filter((key) => words.find(key) !== undefined);
+
+test.each([
+  ['en', EN],
+  ['de', DE],
+  ['es', ES],
+] as const)('all words of %s are those of the catalogue', async (language, catalogue) => {
+  const words = openWords(language);
+  expect(found(words)).toEqual([]);
   await words.loadAll();
-  expect(words.messages).toEqual(EN);
+  await words.loadAll();
+  expect(Object.fromEntries(KEYS.map((key) => [key, words.find(key)]))).toEqual(catalogue);
+  for (const key of ['no-such-key', '__proto__', 'constructor']) expect(words.find(key)).toBeUndefined();
+});
+
+test('every language keeps the same words for later', async () => {
+  const drills = await Promise.all(
+    LANGUAGES.map(async (language) => {
+      const words = openWords(language);
+      await words.loadDrill();
+      return found(words);
+    }),
+  );
+  for (const drill of drills) expect(drill).toEqual(drills[0]);
 });
 
 describe('a drill says all it can say with its own words', () => {
   const words = openWords('en');
   beforeAll(() => words.loadDrill());
-  const missing = (keys: readonly string[]) => [...new Set(keys)].filter((key) => !(key in words.messages));
+  const missing = (keys: readonly string[]) =>
+    [...new Set(keys)].filter((key) => words.find(key) === undefined);
 
   test('and they are not all words', () => {
-    expect(Object.keys(words.messages).length).toBeLessThan(0.7 * Object.keys(EN).length);
+    expect(found(words).length).toBeLessThan(0.7 * KEYS.length);
   });
 
   test('whatever a family asks, explains and calls a slip-up', () => {
     let asked = 0;
     for (const unit of shippedDecks().map(makeUnit)) {
-      const say = speakerOf(unit.deck, 'en', words.messages);
+      const say = speakerOf(namesOf(unit.deck), 'en', words.find);
       for (const family of FAMILIES) {
         const question = ask(unit, family, 1);
         if (!question) continue;
@@ -80,26 +104,4 @@ describe('a drill says all it can say with its own words', () => {
     expect(keys.length).toBeGreaterThan(0);
     expect(missing(keys)).toEqual([]);
   });
-});
-
-test('what a language has no file for is said in English, and nothing else of English is loaded', async () => {
-  const loaded: string[] = [];
-  const file = (name: string, messages: Messages) => async () => {
-    loaded.push(name);
-    return { ALL: messages };
-  };
-  const words = openWords('de', {
-    en: {
-      '../words/en/chart.ts': file('en/chart', { 'chart.off': 'off' }),
-      '../words/en/plan.ts': file('en/plan', { 'plan.title': 'The way to class' }),
-    },
-    de: { '../words/de/chart.ts': file('de/chart', { 'chart.off': 'aus' }) },
-    es: {},
-  });
-  await words.loadDrill();
-  expect(words.messages).toEqual({ 'chart.off': 'aus' });
-  await words.loadAll();
-  await words.loadAll();
-  expect(words.messages).toEqual({ 'chart.off': 'aus', 'plan.title': 'The way to class' });
-  expect(loaded).toEqual(['de/chart', 'en/plan']);
 });

@@ -47,7 +47,8 @@ export async function bench(deck: Deck, name = `screens-${++opened}`): Promise<B
     newVersion: { isWaiting: () => false, subscribe: () => () => {}, take: async () => false },
     language: 'en',
     speak: () => {},
-    expectFamily: () => {},
+    build: 'test',
+    sayWith: () => say,
     familyOf: async (id) => FAMILIES.find((family) => family.id === id),
     // The planner itself, a part at a turn, without a worker.
     planFor: (_course, request, tell) => {

@@ -21,7 +21,7 @@ const FILES = Object.entries(
     const [language = '', file = ''] = path.split('/').slice(-2);
     return { language, subject: file.replace(/\.ts$/, ''), exports };
   })
-  .filter(({ subject }) => subject !== 'index')
+  .filter(({ subject }) => !['index', 'drill', 'rest'].includes(subject))
   .map(({ exports, ...file }) => ({
     ...file,
     names: Object.keys(exports),

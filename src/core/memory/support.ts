@@ -28,7 +28,8 @@ export const followsExample = ({ form, guessRate }: Pick<Attempt, 'form' | 'gues
 const wasAlone = ({ guessRate }: Given) => guessRate < GUESS_WITH['one-step-hidden'];
 
 /** Reading a figure off is no calculation: there is no way to show. */
-export const isCalculation = ({ form, level }: Family) => form === 'number' && level !== 'read';
+export const isCalculation = ({ form, level }: Pick<Family, 'form' | 'level'>): boolean =>
+  form === 'number' && level !== 'read';
 
 /** What the log says about calculations: which were right alone, and how often each was asked. */
 export interface Worked {

@@ -8,6 +8,7 @@ import { answeringMs, type Drill, type DrillEvent, progress } from '../../core/m
 import { addWorked, isCalculation, type Worked } from '../../core/memory/support.ts';
 import { type Draft, emptyDraft, finishDraft } from '../../core/questions/draft.ts';
 import { judge } from '../../core/questions/judge.ts';
+import { namesOf } from '../../core/questions/names.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Result } from '../../core/result.ts';
 import type { Unit } from '../../core/unit/unit.ts';
@@ -16,12 +17,14 @@ import { Sheet } from '../../ui/Sheet.tsx';
 import type { Say } from '../../words/words.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
+import { whenPainted } from '../when-painted.ts';
 import { type Asked, askedIn } from './asked.ts';
 import { QuestionView } from './QuestionView.tsx';
 import { useExample } from './use-example.ts';
 
 interface Props {
-  readonly unit: Unit;
+  /** Undefined while the store is being opened. */
+  readonly unit: Unit | undefined;
   readonly say: Say;
   /** As stored; its clock stands. */
   readonly stored: Drill;
@@ -52,18 +55,19 @@ function useShownClock(onEvent: (kind: 'paused' | 'resumed') => void) {
 }
 
 export function DrillScreen({ unit, say, stored, first, worked: before, onLeave, onReload }: Props) {
-  const { store, now, newId, familyOf, expectFamily } = useServices();
+  const { store, now, newId, build, familyOf } = useServices();
   const [drill, setDrill] = useState(() => progress(stored, { kind: 'resumed', at: now().at }));
   const item = drill.items[drill.index]!;
-  const [{ family, question }, setAsked] = useState(first);
+  const [next, setNext] = useState<Asked>();
+  const { question } = next ?? first;
   const draft: Draft = drill.draft ?? emptyDraft(question.space);
   const answer = finishDraft(question.space, draft);
   const again = drill.items.slice(0, drill.index).some(({ fact }) => fact === item.fact);
   const [given, setGiven] = useState<readonly Attempt[]>([]);
   const worked = useMemo(() => before && addWorked(before, given), [before, given]);
   // Whether an example belongs above a calculation is known when the log is.
-  const isReady = worked !== undefined || !isCalculation(family);
-  const example = useExample({ unit, say, worked }, drill, { family, question });
+  const isReady = worked !== undefined || !isCalculation({ ...question, form: question.space.form });
+  const example = useExample({ unit, say, worked }, drill, next ?? first);
   const busy = useRef(false);
   const [trouble, setTrouble] = useState<StoreTrouble | null>(null);
   const tell = useCallback(
@@ -108,8 +112,10 @@ export function DrillScreen({ unit, say, stored, first, worked: before, onLeave,
     setDrill(after);
   };
 
+  const isPressed = useRef(false);
   const goOn = async () => {
-    if (busy.current) return;
+    isPressed.current = unit === undefined;
+    if (busy.current || !unit) return;
     busy.current = true;
     const { drill: after, asked } = await askedIn(
       { familyOf },
@@ -119,17 +125,28 @@ export function DrillScreen({ unit, say, stored, first, worked: before, onLeave,
     busy.current = false;
     void store.saveDraft(after).then(tell);
     if (!asked) return onLeave(after);
-    setAsked(asked);
+    setNext(asked);
     setDrill(after);
   };
-  const next = () =>
+  const onNext = () =>
     void goOn().catch((error: unknown) =>
       setDrill(() => {
         throw error;
       }),
     );
 
-  useEffect(() => expectFamily(family.id), [family, expectFamily]);
+  // Pressed while the deck was still being read.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: done once, when the deck is there
+  useEffect(() => {
+    if (unit && isPressed.current) onNext();
+  }, [unit]);
+
+  // Kept, so that it is seen at once when the page opens again.
+  useEffect(() => {
+    if (!unit || drill.verdict) return;
+    const atHand = { build, drill: drill.id, index: drill.index, question, names: namesOf(unit.deck) };
+    void whenPainted().then(() => store.keepAtHand(atHand));
+  }, [unit, question, drill.id, drill.index, drill.verdict, build, store]);
 
   // Loaded ahead, so that the drill goes on when the network does not; the question at hand is to be seen first.
   useEffect(() => {
@@ -146,7 +163,7 @@ export function DrillScreen({ unit, say, stored, first, worked: before, onLeave,
   };
 
   const onEnter = useRef<() => void>(() => {});
-  onEnter.current = drill.verdict ? next : () => void check();
+  onEnter.current = drill.verdict ? onNext : () => void check();
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.key !== 'Enter' || event.isComposing || event.repeat) return;
@@ -195,7 +212,7 @@ export function DrillScreen({ unit, say, stored, first, worked: before, onLeave,
           </button>
         )}
         {drill.verdict ? (
-          <button type="button" className="button key" onClick={next}>
+          <button type="button" className="button key" onClick={onNext}>
             {say(phrase(place === count ? 'drill.finish' : 'drill.next'))}
           </button>
         ) : (

@@ -15,7 +15,8 @@ import { FlagForm } from './FlagForm.tsx';
 
 interface Props {
   readonly question: Question;
-  readonly unit: Unit;
+  /** Undefined while the deck is being read: drawings, which need it, come then. */
+  readonly unit: Unit | undefined;
   readonly say: Say;
   readonly draft: Draft;
   readonly onChange: (draft: Draft) => void;
@@ -92,11 +93,13 @@ export function QuestionView({
           {say(question.prompt)}
         </h1>
         {again && <p className="aside">{say(phrase('drill.again'))}</p>}
-        {drawing && <DrawingLater drawing={drawing} unit={unit} say={say} tapped={tapped} />}
+        {drawing && unit && <DrawingLater drawing={drawing} unit={unit} say={say} tapped={tapped} />}
       </div>
       <div className="drill-answer">
         {verdict && <VerdictView question={question} verdict={verdict} say={say} />}
-        {example && !verdict && <ExampleView {...example} unit={unit} say={say} told={question.cautions} />}
+        {example && unit && !verdict && (
+          <ExampleView {...example} unit={unit} say={say} told={question.cautions} />
+        )}
         <AnswerForm space={question.space} draft={draft} onChange={onChange} say={say} right={right} />
         {verdict && (
           <div>

@@ -7,8 +7,9 @@ import type { Services } from '../services.ts';
 import { loadDrawings } from './DrawingLater.tsx';
 
 export interface Asked {
-  readonly family: Family;
   readonly question: Question;
+  /** What made it; left out where the question was kept and its family is still to be loaded. */
+  readonly family?: Family;
 }
 
 /** The drill at its next item that this version of the program can ask, and that question; null when none is left. */

@@ -9,9 +9,9 @@ import type { Asked } from './asked.ts';
 import type { ShownExample } from './ExampleView.tsx';
 
 interface Given {
-  readonly unit: Unit;
   readonly say: Say;
-  /** Undefined while the log is being read. */
+  /** Undefined while the store is being opened. */
+  readonly unit: Unit | undefined;
   readonly worked: Worked | undefined;
 }
 
@@ -21,11 +21,13 @@ export function useExample(
   { family, question }: Asked,
 ): ShownExample | undefined {
   const { fact } = items[index]!;
-  const support = verdict || !worked ? 'alone' : supportFor(worked, family, fact);
+  const support = verdict || !worked || !family ? 'alone' : supportFor(worked, family, fact);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a second try put among the items changes no example
   const example = useMemo(() => {
     const coming = items.slice(index).map((item) => item.fact);
-    return support === 'alone' ? undefined : exampleFor(unit, family, question, say, coming);
+    return support === 'alone' || !unit || !family
+      ? undefined
+      : exampleFor(unit, family, question, say, coming);
   }, [unit, say, question, support]);
   return support !== 'alone' && example ? { support, worked: example } : undefined;
 }
