@@ -4,6 +4,9 @@ import type { Plugin, Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
+const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const PAGE = file('src/app/page.tsx');
+
 /** Only our own files may run or load. Added to the built page; the development server needs inline scripts. */
 const POLICY = [
   "default-src 'none'",
@@ -30,6 +33,33 @@ const contentSecurityPolicy: Plugin = {
   ],
 };
 
+/**
+ * Puts the few lines by which modules of older kinds are joined into the page's own file: a file for them alone has to
+ * be fetched, and the page waits for it.
+ */
+const joinedWithin: Plugin = {
+  name: 'joined-within',
+  apply: 'build',
+  enforce: 'pre',
+  generateBundle(_, bundle) {
+    const chunks = Object.values(bundle).filter((part) => part.type === 'chunk');
+    const joints = chunks.find(({ name }) => name === 'rolldown-runtime');
+    const page = chunks.find(({ moduleIds }) => moduleIds.includes(PAGE));
+    if (!joints || !page) return;
+    const pairs = (list: string) => list.replaceAll(/([\w$]+) as ([\w$]+)/g, '$1:$2');
+    const code = joints.code.replace(
+      /export\{(.*)\};?\s*$/,
+      (_all, list: string) => `return{${list.replaceAll(/([\w$]+) as ([\w$]+)/g, '$2:$1')}}`,
+    );
+    const from = `"./${joints.fileName.slice(joints.fileName.lastIndexOf('/') + 1)}"`;
+    const taking = new RegExp(`import\\{([^}]*)\\}from${from.replaceAll('.', '\\.')};`);
+    // A build for reading is written otherwise; it keeps the file.
+    if (!taking.test(page.code)) return;
+    page.code = page.code.replace(taking, (_all, list: string) => `const{${pairs(list)}}=(()=>{${code}})();`);
+    page.imports = page.imports.filter((name) => name !== joints.fileName);
+  },
+};
+
 /** Names in the page what the entry loads in any case, so that it comes along: the page's script, the faces of type. */
 const comesAlong: Plugin = {
   name: 'comes-along',
@@ -45,7 +75,7 @@ const comesAlong: Plugin = {
         for (const needed of chunk.imports) add(needed);
       };
       for (const [name, chunk] of Object.entries(bundle))
-        if (chunk.type === 'chunk' && chunk.moduleIds.includes(file('src/app/page.tsx'))) add(name);
+        if (chunk.type === 'chunk' && chunk.moduleIds.includes(PAGE)) add(name);
       const scripts = [...files].filter((file) => !html.includes(file));
       const faces = Object.keys(bundle).filter((file) => file.endsWith('.woff2'));
       return [
@@ -74,8 +104,6 @@ function familiesOf(file: string): string | null {
   return `families-${folder ?? SUBJECTS.find(([, names]) => names.test(name))?.[0] ?? 'chart'}`;
 }
 
-const file = (path: string) => fileURLToPath(new URL(path, import.meta.url));
-
 type NameOfChunk = Rolldown.CodeSplittingNameFunction;
 type Modules = Parameters<NameOfChunk>[1];
 
@@ -87,8 +115,7 @@ function reachedFrom(start: string, modules: Modules, reached = new Set<string>(
   return reached;
 }
 
-const pageOf: NameOfChunk = (id, modules) =>
-  reachedFrom(file('src/app/page.tsx'), modules).has(id) ? 'page' : null;
+const pageOf: NameOfChunk = (id, modules) => (reachedFrom(PAGE, modules).has(id) ? 'page' : null);
 
 const GROUPS: readonly Rolldown.CodeSplittingGroup[] = [
   // So small that it runs while the page is on its way: it waits for nothing else.
@@ -115,6 +142,8 @@ export default defineConfig({
   build: {
     manifest: true,
     modulePreload: {
+      // A browser that does not know it loads the files where they are imported.
+      polyfill: false,
       // Links put in by a script cost more than they save where all comes from the offline worker; styles are needed.
       resolveDependencies: (_, files, { hostType }) =>
         hostType === 'html' ? files : files.filter((file) => file.endsWith('.css')),
@@ -126,6 +155,7 @@ export default defineConfig({
   plugins: [
     react(),
     contentSecurityPolicy,
+    joinedWithin,
     comesAlong,
     VitePWA({
       strategies: 'generateSW',

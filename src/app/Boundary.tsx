@@ -1,11 +1,14 @@
 /** Catches what should never happen, says what is safe, and offers the way on. */
 import { Component, type ReactNode } from 'react';
-import { say as phrase } from '../core/questions/phrase.ts';
+import { type Phrase, say as phrase } from '../core/questions/phrase.ts';
 import { Sheet } from '../ui/Sheet.tsx';
+import type { Language } from '../words/figures.ts';
+import { UNLOADED } from '../words/unloaded.ts';
 import type { Say } from '../words/words.ts';
 
 interface Props {
   readonly say: Say;
+  readonly language: Language;
   readonly children: ReactNode;
 }
 
@@ -17,16 +20,25 @@ export class Boundary extends Component<Props, { readonly reference: string | nu
   }
 
   override render() {
-    const { say, children } = this.props;
+    const { say, language, children } = this.props;
     const { reference } = this.state;
     if (reference === null) return children;
+    const { note, again } = UNLOADED[language];
+    /** The words may be what is missing. */
+    const told = (wanted: Phrase, instead: string) => {
+      try {
+        return say(wanted);
+      } catch {
+        return instead;
+      }
+    };
     return (
       <Sheet top={<strong>Detent</strong>}>
         <p className="note" role="alert">
-          {say(phrase('app.broken', { reference }))}
+          {told(phrase('app.broken', { reference }), note)}
         </p>
         <button type="button" className="button key" onClick={() => window.location.reload()}>
-          {say(phrase('app.reload'))}
+          {told(phrase('app.reload'), again)}
         </button>
       </Sheet>
     );

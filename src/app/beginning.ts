@@ -2,10 +2,10 @@
 import { hasNames } from '../storage/learners/databases.ts';
 import { type Peeked, peekDrill } from '../storage/peek.ts';
 import { BUILD } from './build.ts';
+import { words } from './words-in-use.ts';
 
-export const isDrill = window.location.hash === '#/drill';
-
-export const drillUnderWay: Promise<Peeked | undefined> = isDrill
-  ? peekDrill(BUILD)
-  : Promise.resolve(undefined);
+export const drillUnderWay: Promise<Peeked | undefined> =
+  window.location.hash === '#/drill'
+    ? peekDrill({ build: BUILD, language: words.language })
+    : Promise.resolve(undefined);
 export const namesHere = hasNames();

@@ -1,15 +1,14 @@
 /** The services of a real device. */
 import { localDay } from '../core/memory/day.ts';
-import { type Names, namesOf } from '../core/questions/names.ts';
+import { namesOf } from '../core/questions/names.ts';
 import type { Deck } from '../core/unit/deck.ts';
 import { makeUnit, type Unit } from '../core/unit/unit.ts';
 import type { Moment, Services } from '../screens/services.ts';
-import { type Say, speakerOf } from '../words/speak.ts';
+import type { Say } from '../words/speak.ts';
 import { BUILD } from './build.ts';
 import { keepLanguage } from './language.ts';
 import type { Words } from './load-words.ts';
 import { newVersion } from './new-version.ts';
-import { loadFamily } from './one-family.ts';
 import { openPlanner } from './planner.ts';
 import { storeLater } from './store-later.ts';
 
@@ -27,11 +26,10 @@ function moment(): Moment {
   };
 }
 
-export function deviceServices({ language, find }: Words): Services {
+export function deviceServices({ language, sayWith }: Words): Services {
   const units = new Map<string, Unit>();
   const speakers = new WeakMap<object, Say>();
   const nobody = {};
-  const sayWith = (names: Names | null) => speakerOf(names, language, find);
   return {
     ...openPlanner(),
     store: storeLater(async () => (await import('../storage/store.ts')).openStore()),
@@ -50,13 +48,16 @@ export function deviceServices({ language, find }: Words): Services {
       speakers.set(key, say);
       return say;
     },
-    sayWith,
+    sayKept: ({ said, names }) => {
+      const say = sayWith(names);
+      return (phrase) => said[JSON.stringify(phrase)] ?? say(phrase);
+    },
     newVersion,
     language,
     speak: (chosen) => {
       keepLanguage(chosen);
       window.location.reload();
     },
-    familyOf: loadFamily,
+    familyOf: async (id) => (await import('./one-family.ts')).loadFamily(id),
   };
 }

@@ -29,10 +29,12 @@ export async function firstQuestion(
   const { store } = services;
   const kept = atHand && { question: atHand.question };
   if (deckText === undefined)
-    return kept && { store, say: services.sayWith(atHand.names), drill: under, asked: kept };
+    return kept && { store, say: services.sayKept(atHand), drill: under, asked: kept };
   const unit = services.unitOf(deckText);
   if (unit.deck.revision !== under.revision) return undefined;
   if (kept) await loadDrawings();
   const { drill, asked } = kept ? { drill: under, asked: kept } : await askedIn(services, unit, under);
-  return asked ? { store, say: services.sayFor(unit), unit, drill, asked } : undefined;
+  return asked
+    ? { store, say: atHand ? services.sayKept(atHand) : services.sayFor(unit), unit, drill, asked }
+    : undefined;
 }

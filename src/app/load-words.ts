@@ -1,5 +1,6 @@
 /** Loads the words of one language: first what a drill needs, the rest with the first other screen. */
-import type { Find, Language, Messages } from '../words/speak.ts';
+import type { Names } from '../core/questions/names.ts';
+import type { Find, Language, Messages, Say, speakerOf } from '../words/speak.ts';
 
 type Load = () => Promise<readonly Messages[]>;
 
@@ -22,32 +23,57 @@ export interface Words {
   readonly language: Language;
   /** Finds what is loaded by then. */
   readonly find: Find;
+  /**
+   * A speaker with a deck's names. Called while a screen is rendered before the words of a drill are there, it makes
+   * the screen wait for them; when they could not be loaded it throws.
+   */
+  sayWith(names: Names | null): Say;
   /** All that a drill can say. */
   loadDrill(): Promise<void>;
   loadAll(): Promise<void>;
 }
 
-export function openWords(language: Language): Words {
-  const loaded: Messages[] = [];
-  const once = (load: Load) => {
-    let loading: Promise<void> | undefined;
-    return () => {
-      loading ??= load().then(
-        (files) => void loaded.push(...files),
-        (error: unknown) => {
-          loading = undefined;
-          throw error;
-        },
-      );
-      return loading;
-    };
+/** Loads once; what failed is tried anew the next time. */
+function once(load: () => Promise<void>): () => Promise<void> {
+  let loading: Promise<void> | undefined;
+  return () => {
+    loading ??= load().catch((error: unknown) => {
+      loading = undefined;
+      throw error;
+    });
+    return loading;
   };
-  const loadDrill = once(LANGUAGES[language].drill);
-  const loadRest = once(LANGUAGES[language].rest);
+}
+
+export function openWords(language: Language, of: (typeof LANGUAGES)[Language] = LANGUAGES[language]): Words {
+  const loaded: Messages[] = [];
+  // Laid together they would be found quicker, but that takes longer than a page's few sentences.
+  const find: Find = (key) => loaded.find((messages) => Object.hasOwn(messages, key))?.[key];
+  let speaker: typeof speakerOf | undefined;
+  let failure: unknown;
+  const loadDrill = once(async () => {
+    try {
+      const [files, speak] = await Promise.all([of.drill(), import('../words/speak.ts')]);
+      loaded.push(...files);
+      speaker = speak.speakerOf;
+    } catch (error) {
+      failure = error;
+      throw error;
+    }
+  });
+  const loadRest = once(async () => void loaded.push(...(await of.rest())));
   return {
     language,
-    // Laid together they would be found quicker, but that takes longer than a page's few sentences.
-    find: (key) => loaded.find((messages) => Object.hasOwn(messages, key))?.[key],
+    find,
+    sayWith(names) {
+      let say: Say | undefined;
+      return (phrase) => {
+        // React waits for what is thrown, and renders the screen again.
+        if (!speaker) throw failure ?? loadDrill();
+        say ??= speaker(names, language, find);
+        return say(phrase);
+      };
+    },
     loadDrill,
     async loadAll() {
       await Promise.all([loadDrill(), loadRest()]);

@@ -2,17 +2,25 @@
  * The entry. It is small, so that it runs while React and the page are still on their way: what is stored is looked
  * up, and the words are fetched meanwhile.
  */
-import './beginning.ts';
 import '@fontsource/barlow-semi-condensed/latin-500.css';
 import '@fontsource/barlow-semi-condensed/latin-700.css';
 import '../ui/look.css';
-import './new-version.ts';
+import { UNLOADED } from '../words/unloaded.ts';
+import { drillUnderWay } from './beginning.ts';
 import { words } from './words-in-use.ts';
 
+/** A question that was kept has its sentences with it: the words come once it is seen. */
+async function loadFirstWords() {
+  if (!(await drillUnderWay)?.atHand) await words.loadDrill();
+}
+
 async function open() {
-  const [{ openPage }] = await Promise.all([import('./page.tsx'), words.loadDrill()]);
+  const [{ openPage }] = await Promise.all([import('./page.tsx'), loadFirstWords()]);
   await openPage();
 }
 
-void open();
 document.documentElement.lang = words.language;
+open().catch((error: unknown) => {
+  document.getElementById('page')!.textContent = UNLOADED[words.language].note;
+  throw error;
+});

@@ -21,7 +21,7 @@ function holdDrillLock(): () => void {
 
 const isDrillOpen = () => window.location.hash === '#/drill';
 
-function keepOffline(): NewVersion {
+function keepOffline(): NewVersion & { readonly begin: () => void } {
   const listeners = new Set<() => void>();
   let registration: ServiceWorkerRegistration | undefined;
   let taking = false;
@@ -49,7 +49,8 @@ function keepOffline(): NewVersion {
     else void registration?.update().catch(() => {});
   };
 
-  if (import.meta.env.PROD && 'serviceWorker' in navigator) {
+  const begin = () => {
+    if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
     const { serviceWorker } = navigator;
     const hadOne = serviceWorker.controller !== null;
     serviceWorker.addEventListener('controllerchange', () => {
@@ -57,15 +58,14 @@ function keepOffline(): NewVersion {
       else isOld = hadOne;
     });
     window.addEventListener('hashchange', noteDrill);
-    window.addEventListener('load', () => {
-      noteDrill();
-      serviceWorker.register('./sw.js').then(watch, (error: unknown) => {
-        console.warn('Detent will not open without a network:', error);
-      });
+    noteDrill();
+    serviceWorker.register('./sw.js').then(watch, (error: unknown) => {
+      console.warn('Detent will not open without a network:', error);
     });
-  }
+  };
 
   return {
+    begin,
     // A first worker waits for nobody: only beside one in use is it a new version.
     isWaiting: () => Boolean(registration?.waiting && registration.active),
     subscribe(listener) {

@@ -1,13 +1,29 @@
 /** The page: real store, real clock, real ids; the question of a drill under way is in the first picture. */
-import { StrictMode } from 'react';
+import { StrictMode, Suspense, useEffect } from 'react';
 import { createRoot } from 'react-dom/client';
+import { whenPainted } from '../screens/when-painted.ts';
 import { App } from './App.tsx';
 import { Boundary } from './Boundary.tsx';
 import { drillUnderWay, namesHere } from './beginning.ts';
 import { deviceServices } from './device-services.ts';
 import { firstQuestion } from './first-question.ts';
 import { Gate } from './Gate.tsx';
+import { newVersion } from './new-version.ts';
 import { words } from './words-in-use.ts';
+
+/** What can wait until the page is seen: the way to open it without a network, and words that a kept question has not needed. */
+function Afterwards() {
+  useEffect(
+    () =>
+      void whenPainted().then(() => {
+        newVersion.begin();
+        // Where the words do not come, the page says so once it needs them.
+        return words.loadDrill().catch(() => {});
+      }),
+    [],
+  );
+  return null;
+}
 
 export async function openPage(): Promise<void> {
   const services = deviceServices(words);
@@ -16,10 +32,13 @@ export async function openPage(): Promise<void> {
   const first = peeked && names.ok && !names.value ? await firstQuestion(services, peeked) : undefined;
   createRoot(document.getElementById('page')!).render(
     <StrictMode>
-      <Boundary say={services.sayFor(null)}>
-        <Gate services={services} names={names}>
-          <App first={first} />
-        </Gate>
+      <Boundary say={services.sayFor(null)} language={words.language}>
+        <Suspense fallback={null}>
+          <Gate services={services} names={names}>
+            <App first={first} />
+          </Gate>
+        </Suspense>
+        <Afterwards />
       </Boundary>
     </StrictMode>,
   );

@@ -1,10 +1,5 @@
-/** The words of this page, in the language of the browser or the one chosen on this device. */
+/** The words of this page, in the language chosen on this device or else of the browser. */
 import { browserLanguage, keptLanguage } from './language.ts';
 import { openWords } from './load-words.ts';
 
-const usual = openWords(browserLanguage());
-// Asking for the choice blocks for a moment: the usual words are on their way meanwhile.
-void usual.loadDrill().catch(() => {});
-const kept = keptLanguage();
-
-export const words = kept === null || kept === usual.language ? usual : openWords(kept);
+export const words = openWords(keptLanguage() ?? browserLanguage());

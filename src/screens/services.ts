@@ -1,9 +1,9 @@
 /** What screens reach the world through: the store, the clock, fresh ids. src/app gives the real ones. */
 import { createContext, useContext } from 'react';
 import type { OutlookPart, OutlookRequest } from '../core/plan/outlook.ts';
-import type { Names } from '../core/questions/names.ts';
 import type { Family } from '../core/questions/question.ts';
 import type { Unit } from '../core/unit/unit.ts';
+import type { AtHand } from '../storage/at-hand.ts';
 import type { Store } from '../storage/store.ts';
 import type { Language } from '../words/speak.ts';
 import type { Say } from '../words/words.ts';
@@ -37,8 +37,8 @@ export interface Services {
   unitOf(deckText: string): Unit;
   /** A speaker with the deck's own names. */
   sayFor(unit: Unit | null): Say;
-  /** The same where only the names are there. */
-  sayWith(names: Names): Say;
+  /** Says what was said of a kept question, and the rest with the deck's names. */
+  sayKept(atHand: Pick<AtHand, 'said' | 'names'>): Say;
   readonly newVersion: NewVersion;
   readonly language: Language;
   /** Keeps the choice, and opens the page anew in that language. */

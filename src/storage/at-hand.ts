@@ -9,10 +9,14 @@ import type { Question } from '../core/questions/question.ts';
 export interface AtHand {
   /** Which build of the program made it: another may make it otherwise. */
   readonly build: string;
+  /** The language that its sentences are in. */
+  readonly language: string;
   readonly drill: string;
   readonly index: number;
   readonly question: Question;
-  /** What the deck calls its things. */
+  /** The sentences that stood on the screen, by their phrases as JSON. */
+  readonly said: Readonly<Record<string, string>>;
+  /** What the deck calls its things, for whatever else is to be said. */
   readonly names: Names;
 }
 

@@ -67,7 +67,7 @@ export const isOpenDrill = (row: unknown): row is Drill => fits(DRILL, row) && r
 
 export interface Peeked {
   readonly drill: Drill;
-  /** Its question, where this build has kept it. */
+  /** Its question, where this build has kept it in this language. */
   readonly atHand: AtHand | undefined;
   /** The deck it is of, as stored; left out where the question can be shown without it. */
   readonly deckText: string | undefined;
@@ -86,11 +86,17 @@ function openAsItIs(name: string): Promise<IDBDatabase> {
   return result(request);
 }
 
+export interface Reader {
+  readonly build: string;
+  readonly language: string;
+}
+
 /** What this build kept needs no further look: nobody else writes it. */
-const isOwn = (kept: unknown, build: string): kept is AtHand => isMap(kept) && kept.build === build;
+const isFor = ({ build, language }: Reader, kept: unknown): kept is AtHand =>
+  isMap(kept) && kept.build === build && kept.language === language;
 
 /** The drill under way on the chosen deck; undefined where the store has to say. */
-export async function peekDrill(build: string, name = 'detent'): Promise<Peeked | undefined> {
+export async function peekDrill(reader: Reader, name = 'detent'): Promise<Peeked | undefined> {
   let db: IDBDatabase | undefined;
   try {
     db = await openAsItIs(name);
@@ -103,7 +109,7 @@ export async function peekDrill(build: string, name = 'detent'): Promise<Peeked 
     ]);
     const [drill, another] = drills;
     if (another !== undefined || !isOpenDrill(drill) || chosen?.value !== drill.deck) return undefined;
-    const atHand = isOwn(kept?.value, build) && isAtHand(kept.value, drill) ? kept.value : undefined;
+    const atHand = isFor(reader, kept?.value) && isAtHand(kept.value, drill) ? kept.value : undefined;
     // A drawing is made from the deck.
     if (atHand && !atHand.question.drawing) return { drill, atHand, deckText: undefined };
     const deck = await result(reading.objectStore('decks').get(drill.deck));

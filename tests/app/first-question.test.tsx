@@ -30,7 +30,15 @@ async function peekedOn({ store }: Bench, question: Question): Promise<Peeked> {
   const items = [first, second].map(({ family, fact, seed }) => ({ family, fact, seed }));
   const drill = startDrill({ id: 'drill-1', deck, day: 20_514, minutes: 10, items, at: 1 });
   await store.beginDrill(drill);
-  const atHand = { build: 'test', drill: drill.id, index: 0, question, names: namesOf(deck) };
+  const atHand = {
+    build: 'test',
+    language: 'en',
+    drill: drill.id,
+    index: 0,
+    question,
+    said: {},
+    names: namesOf(deck),
+  };
   return structuredClone({ drill, atHand, deckText: undefined });
 }
 

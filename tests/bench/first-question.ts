@@ -1,7 +1,7 @@
 /**
  * From the address to the question on the screen, beside a page of React that shows one line, built by the same
  * settings: both in one real browser whose processor is slowed four times, by turns, each opened before and kept
- * offline. The drill is stored and its deck checked. Times come and go with the machine; only the ratio is claimed.
+ * offline. The drill is stored, its deck checked, and its question was seen before. Times come and go with the machine; only the ratio is claimed.
  */
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -21,6 +21,8 @@ export interface Opening {
   /** Milliseconds, medians. */
   readonly empty: number;
   readonly question: number;
+  /** The empty page's share of the other's time within one round, the median of all rounds. */
+  readonly share: number;
 }
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -49,6 +51,20 @@ function noteWhenShown() {
     });
   }).observe(document, { childList: true, subtree: true });
 }
+
+/** Runs in the page: whether the question on the screen is kept for the next start, as it is once it was seen. */
+const isKept = () =>
+  new Promise<boolean>((resolve) => {
+    const request = indexedDB.open('detent');
+    request.onsuccess = () => {
+      const db = request.result;
+      const reading = db.transaction('settings').objectStore('settings').getKey('question-at-hand');
+      reading.onsuccess = () => {
+        db.close();
+        resolve(reading.result !== undefined);
+      };
+    };
+  });
 
 async function millisecondsTo(context: BrowserContext, url: string): Promise<number> {
   const page = await context.newPage();
@@ -79,6 +95,7 @@ export async function measureOpening(): Promise<Opening> {
       if (url === detent) {
         await page.getByRole('button', { name: 'Start' }).click();
         await page.locator('h1.prompt').waitFor();
+        await page.waitForFunction(isKept);
       }
       await page.close();
     }
@@ -92,6 +109,7 @@ export async function measureOpening(): Promise<Opening> {
     return {
       empty: median(counted.map((time) => time.empty)),
       question: median(counted.map((time) => time.question)),
+      share: median(counted.map(({ empty: least, question }) => least / question)),
     };
   } finally {
     await browser.close();

@@ -76,7 +76,7 @@ for (const suite of SUITES) {
 }
 
 const opening = await measureOpening();
-const share = opening.empty / opening.question;
+const { share } = opening;
 const isQuick = share >= 1 / MOST_TIMES;
 if (!isQuick) slow++;
 lines.push(

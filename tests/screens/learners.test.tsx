@@ -180,6 +180,8 @@ describe('left alone', () => {
     await user.click(await screen.findByRole('button', { name: 'Anna' }));
     await user.click(await screen.findByRole('button', { name: 'Start' }));
     await screen.findByRole('button', { name: 'Stop' });
+    // Seen by then: the question has the focus.
+    await waitFor(() => expect(screen.getByRole('heading', { level: 1 })).toHaveFocus());
     const pass = async (ms: number) => {
       place.clock.at += ms;
       await act(() => vi.advanceTimersByTime(1000));

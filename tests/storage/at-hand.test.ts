@@ -8,7 +8,7 @@ import { namesOf } from '../../src/core/questions/names.ts';
 import type { Question } from '../../src/core/questions/question.ts';
 import { makeUnit } from '../../src/core/unit/unit.ts';
 import type { AtHand } from '../../src/storage/at-hand.ts';
-import { peekDrill } from '../../src/storage/peek.ts';
+import { peekDrill, type Reader } from '../../src/storage/peek.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
 import { shippedDecks } from '../units.ts';
 
@@ -31,8 +31,12 @@ const drillOf = (question: Question, change: Partial<Drill> = {}): Drill => ({
   ...change,
 });
 
+const OWN: Reader = { build: 'build-1', language: 'en' };
+
 const kept = (question: Question, change: Partial<AtHand> = {}): AtHand => ({
   build: 'build-1',
+  language: 'en',
+  said: { '{"key":"drill.check"}': 'Check' },
   drill: 'drill-1',
   index: 0,
   question,
@@ -52,7 +56,7 @@ async function device(question: Question) {
   await store.chooseDeck(deck.id);
   await store.beginDrill(drillOf(question));
   expect(await store.keepAtHand(kept(question))).toMatchObject({ ok: true });
-  return { store, peek: (build = 'build-1') => peekDrill(build, name) };
+  return { store, peek: (reader = OWN) => peekDrill(reader, name) };
 }
 
 afterEach(() => {
@@ -85,16 +89,17 @@ describe('H1 a short cut to the question, and nothing more', () => {
 });
 
 describe('H2 void as soon as it may be another question', () => {
-  test.each<[why: string, build: string, change: (store: Store) => Promise<unknown>]>([
-    ['another build of the program asks', 'build-2', async () => {}],
-    ['the drill has gone on', 'build-1', (store) => store.saveDraft(drillOf(bare, { index: 1 }))],
-    ['another drill is under way', 'build-1', (store) => store.beginDrill(drillOf(bare, { id: 'drill-2' }))],
-    ['the deck was stored anew, its number as before', 'build-1', (store) =>
+  test.each<[why: string, reader: Reader, change: (store: Store) => Promise<unknown>]>([
+    ['another build of the program asks', { ...OWN, build: 'build-2' }, async () => {}],
+    ['the page is in another language', { ...OWN, language: 'de' }, async () => {}],
+    ['the drill has gone on', OWN, (store) => store.saveDraft(drillOf(bare, { index: 1 }))],
+    ['another drill is under way', OWN, (store) => store.beginDrill(drillOf(bare, { id: 'drill-2' }))],
+    ['the deck was stored anew, its number as before', OWN, (store) =>
       store.saveDeck({ id: deck.id, revision: deck.revision, text, loadedAt: 2 })],
-  ])('%s', async (_, build, change) => {
+  ])('%s', async (_, reader, change) => {
     const { store, peek } = await device(bare);
     await change(store);
-    expect(await peek(build)).toMatchObject({ atHand: undefined, deckText: text });
+    expect(await peek(reader)).toMatchObject({ atHand: undefined, deckText: text });
   }); // biome-ignore format: a table reads across
 
   test('a backup brought a later revision of the deck', async () => {

@@ -20,6 +20,8 @@ const drill = startDrill({
   at: 1_700_000_000_000,
 });
 
+const reader = { build: 'build-1', language: 'en' };
+
 const DRAFTS: readonly Draft[] = [
   { form: 'set', picks: ['C1'] },
   { form: 'one', pick: null },
@@ -83,27 +85,27 @@ describe('the database is looked into', () => {
 
   test('and gives drill and deck as the store does', async () => {
     const store = await filled('peek-1');
-    const peeked = await peekDrill('build-1', 'peek-1');
+    const peeked = await peekDrill(reader, 'peek-1');
     expect(peeked).toEqual({ drill, atHand: undefined, deckText: '{"id":"kestrel"}' });
     expect(await store.currentDrill()).toEqual({ ok: true, value: peeked!.drill });
   });
 
   test('while the store goes on with it', async () => {
     const store = await filled('peek-2');
-    await peekDrill('build-1', 'peek-2');
+    await peekDrill(reader, 'peek-2');
     expect(await store.saveDraft({ ...drill, draft: DRAFTS[0]! })).toMatchObject({ ok: true });
-    expect((await peekDrill('build-1', 'peek-2'))?.drill.draft).toEqual(DRAFTS[0]);
+    expect((await peekDrill(reader, 'peek-2'))?.drill.draft).toEqual(DRAFTS[0]);
   });
 
   test('another deck is chosen, or its deck is gone: left to the store', async () => {
     await filled('peek-3', {}, 'dunlin');
-    expect(await peekDrill('build-1', 'peek-3')).toBeUndefined();
+    expect(await peekDrill(reader, 'peek-3')).toBeUndefined();
     await filled('peek-4', { deck: 'dunlin' }, 'dunlin');
-    expect(await peekDrill('build-1', 'peek-4')).toBeUndefined();
+    expect(await peekDrill(reader, 'peek-4')).toBeUndefined();
   });
 
   test('a database that is not there is not made', async () => {
-    expect(await peekDrill('build-1', 'peek-none')).toBeUndefined();
+    expect(await peekDrill(reader, 'peek-none')).toBeUndefined();
     expect(await Dexie.getDatabaseNames()).not.toContain('peek-none');
   });
 
@@ -111,7 +113,7 @@ describe('the database is looked into', () => {
     const other = new Dexie('peek-other');
     other.version(1).stores({ things: 'id' });
     await other.open();
-    expect(await peekDrill('build-1', 'peek-other')).toBeUndefined();
+    expect(await peekDrill(reader, 'peek-other')).toBeUndefined();
     expect(other.tables.map(({ name }) => name)).toEqual(['things']);
     other.close();
   });

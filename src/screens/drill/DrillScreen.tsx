@@ -8,7 +8,6 @@ import { answeringMs, type Drill, type DrillEvent, progress } from '../../core/m
 import { addWorked, isCalculation, type Worked } from '../../core/memory/support.ts';
 import { type Draft, emptyDraft, finishDraft } from '../../core/questions/draft.ts';
 import { judge } from '../../core/questions/judge.ts';
-import { namesOf } from '../../core/questions/names.ts';
 import { say as phrase } from '../../core/questions/phrase.ts';
 import type { Result } from '../../core/result.ts';
 import type { Unit } from '../../core/unit/unit.ts';
@@ -17,10 +16,11 @@ import { Sheet } from '../../ui/Sheet.tsx';
 import type { Say } from '../../words/words.ts';
 import { useServices } from '../services.ts';
 import { TroubleNote } from '../TroubleNote.tsx';
-import { whenPainted } from '../when-painted.ts';
 import { type Asked, askedIn } from './asked.ts';
 import { QuestionView } from './QuestionView.tsx';
 import { useExample } from './use-example.ts';
+import { useKeeping } from './use-keeping.ts';
+import { useNoted } from './use-noted.ts';
 
 interface Props {
   /** Undefined while the store is being opened. */
@@ -54,12 +54,14 @@ function useShownClock(onEvent: (kind: 'paused' | 'resumed') => void) {
   }, []);
 }
 
-export function DrillScreen({ unit, say, stored, first, worked: before, onLeave, onReload }: Props) {
-  const { store, now, newId, build, familyOf } = useServices();
+export function DrillScreen({ unit, say: speak, stored, first, worked: before, onLeave, onReload }: Props) {
+  const { store, now, newId, familyOf } = useServices();
   const [drill, setDrill] = useState(() => progress(stored, { kind: 'resumed', at: now().at }));
   const item = drill.items[drill.index]!;
   const [next, setNext] = useState<Asked>();
   const { question } = next ?? first;
+  const noted = useNoted(speak, question);
+  const { say } = noted;
   const draft: Draft = drill.draft ?? emptyDraft(question.space);
   const answer = finishDraft(question.space, draft);
   const again = drill.items.slice(0, drill.index).some(({ fact }) => fact === item.fact);
@@ -141,12 +143,7 @@ export function DrillScreen({ unit, say, stored, first, worked: before, onLeave,
     if (unit && isPressed.current) onNext();
   }, [unit]);
 
-  // Kept, so that it is seen at once when the page opens again.
-  useEffect(() => {
-    if (!unit || drill.verdict) return;
-    const atHand = { build, drill: drill.id, index: drill.index, question, names: namesOf(unit.deck) };
-    void whenPainted().then(() => store.keepAtHand(atHand));
-  }, [unit, question, drill.id, drill.index, drill.verdict, build, store]);
+  useKeeping(unit, question, drill, noted);
 
   // Loaded ahead, so that the drill goes on when the network does not; the question at hand is to be seen first.
   useEffect(() => {

@@ -9,6 +9,7 @@ import { makeReference } from '../../core/questions/reference.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import { AnswerForm } from '../../ui/answers/AnswerForm.tsx';
 import type { Say } from '../../words/words.ts';
+import { whenPainted } from '../when-painted.ts';
 import { DrawingLater } from './DrawingLater.tsx';
 import { ExampleView, type ShownExample } from './ExampleView.tsx';
 import { FlagForm } from './FlagForm.tsx';
@@ -63,8 +64,12 @@ export function QuestionView({
   const { explanation } = question;
   const prompt = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    window.scrollTo?.(0, 0);
-    prompt.current?.focus({ preventScroll: true });
+    if (window.scrollY !== 0) window.scrollTo?.(0, 0);
+    // Where somebody has been quicker, the focus stays.
+    const free = document.activeElement;
+    void whenPainted().then(() => {
+      if (document.activeElement === free) prompt.current?.focus({ preventScroll: true });
+    });
   }, []);
   const drawing = verdict ? (explanation.drawing ?? question.drawing) : question.drawing;
   const given = verdict && finishDraft(question.space, draft);

@@ -33,11 +33,25 @@ export async function learnerDatabases(): Promise<string[]> {
   return all.flatMap(({ name }) => (name !== undefined && isLearnerDatabase(name) ? [name] : []));
 }
 
+/** Whether there is a database of names; true also where the browser cannot tell. */
+async function mayHaveNames(): Promise<boolean> {
+  try {
+    const all = await indexedDB.databases();
+    return all.some(({ name }) => name === REGISTRY_DATABASE);
+  } catch {
+    return true;
+  }
+}
+
 /**
  * Whether names are kept on this device. Looks without making anything, and without a library: a phone
- * with one learner pays for this at each start.
+ * with one learner pays for this at each start, and opening what is not there would be the dearest part of it.
  */
-export function hasNames(): Told<boolean> {
+export async function hasNames(): Told<boolean> {
+  return (await mayHaveNames()) ? countNames() : pass(false);
+}
+
+function countNames(): Told<boolean> {
   return new Promise((resolve) => {
     const unable = (error: unknown) =>
       resolve(

@@ -434,9 +434,10 @@ describe('troubles', () => {
   });
 
   test('N15 where the browser gives no database, looking for names tells so', async () => {
-    vi.spyOn(indexedDB, 'open').mockImplementation(() => {
-      throw new DOMException('not here', 'SecurityError');
-    });
+    for (const verb of ['open', 'databases'] as const)
+      vi.spyOn(indexedDB, verb).mockImplementation(() => {
+        throw new DOMException('not here', 'SecurityError');
+      });
     expect(await hasNames()).toMatchObject({ ok: false, error: { code: 'unavailable' } });
   });
 });
