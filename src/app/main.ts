@@ -19,8 +19,21 @@ async function open() {
   await openPage();
 }
 
+/** Without React, which may be what is missing. */
+function tellUnloaded() {
+  const { note, again } = UNLOADED[words.language];
+  const part = (tag: string, className: string, text: string) =>
+    Object.assign(document.createElement(tag), { className, textContent: text });
+  const sheet = part('div', 'sheet', '');
+  const reload = part('button', 'button key', again);
+  reload.addEventListener('click', () => window.location.reload());
+  sheet.append(part('p', 'note', note), reload);
+  sheet.setAttribute('role', 'alert');
+  document.getElementById('page')!.replaceChildren(sheet);
+}
+
 document.documentElement.lang = words.language;
 open().catch((error: unknown) => {
-  document.getElementById('page')!.textContent = UNLOADED[words.language].note;
+  tellUnloaded();
   throw error;
 });

@@ -75,9 +75,9 @@ test.describe('where files do not come', () => {
     test(`without ${what} it says so, and opens once they are there`, async ({ page }) => {
       await page.route(files, (route) => route.abort());
       await page.goto('/');
-      await expect(page.locator('#page')).toContainText('Detent could not load all its files.');
+      await expect(page.getByRole('alert')).toContainText('Detent could not load all its files.');
       await page.unroute(files);
-      await page.reload();
+      await page.getByRole('button', { name: 'Reload' }).click();
       await expect(page.getByRole('button', { name: 'Start' })).toBeVisible();
     });
 
