@@ -99,18 +99,25 @@ type Tell = <T>(act: () => Promise<T>) => Told<T>;
 export const isLater = (a: StoredAssignment, b: StoredAssignment) =>
   a.issue - b.issue || a.madeAt - b.madeAt || (a.text > b.text ? 1 : -1);
 
+/** Puts an assignment in; of two issues the later one counts, and is given back. Within a transaction. */
+export async function putAssignment(db: Database, assignment: StoredAssignment): Promise<StoredAssignment> {
+  const [known] = readRows([await db.assignments.get(assignment.id)], assignmentRow);
+  if (known && known.text !== assignment.text && isLater(known, assignment) > 0) return known;
+  await db.assignments.put(assignmentRow.parse(assignment));
+  return assignment;
+}
+
+/** Adds those that are not there yet. Within a transaction. */
+export async function addCorrections(db: Database, corrections: readonly Correction[]): Promise<void> {
+  for (const correction of corrections)
+    if (!(await db.corrections.get(correction.id))) await db.corrections.add(correctionRow.parse(correction));
+}
+
 /** The classroom of a store; `tell` opens the database and makes values of what can go wrong. */
 export function classroomOf(db: Database, tell: Tell): Classroom {
   return {
     saveAssignment: (assignment) =>
-      tell(() =>
-        db.transaction('rw', db.assignments, async () => {
-          const [known] = readRows([await db.assignments.get(assignment.id)], assignmentRow);
-          if (known && known.text !== assignment.text && isLater(known, assignment) > 0) return known;
-          await db.assignments.put(assignmentRow.parse(assignment));
-          return assignment;
-        }),
-      ),
+      tell(() => db.transaction('rw', db.assignments, () => putAssignment(db, assignment))),
     assignments: () =>
       tell(async () =>
         readRows(await db.assignments.toArray(), assignmentRow).sort(
@@ -193,13 +200,7 @@ export function classroomOf(db: Database, tell: Tell): Classroom {
       }),
 
     keepCorrections: (corrections) =>
-      tell(() =>
-        db.transaction('rw', db.corrections, async () => {
-          for (const correction of corrections)
-            if (!(await db.corrections.get(correction.id)))
-              await db.corrections.add(correctionRow.parse(correction));
-        }),
-      ),
+      tell(() => db.transaction('rw', db.corrections, () => addCorrections(db, corrections))),
     correctionsOf: (deck) =>
       tell(async () =>
         joinCorrections(readRows(await db.corrections.where('deck').equals(deck).toArray(), correctionRow)),

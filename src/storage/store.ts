@@ -5,6 +5,7 @@
  */
 
 import { Dexie } from 'dexie';
+import type { Correction } from '../core/assign/corrections.ts';
 import type { Ledger } from '../core/ledger/ledger.ts';
 import type { Attempt, AttemptDraft } from '../core/memory/attempt.ts';
 import { type Drill, stepOf } from '../core/memory/drill.ts';
@@ -12,7 +13,8 @@ import { WEIGHTS } from '../core/memory/recall.ts';
 import { type CheckBook, EMPTY_BOOK } from '../core/self-check/book.ts';
 import { AT_HAND, type AtHand, isAtHand } from './at-hand.ts';
 import type { Added, Contents } from './backup.ts';
-import { type Classroom, classroomOf } from './classroom.ts';
+import { addCorrections, type Classroom, classroomOf, putAssignment } from './classroom.ts';
+import type { StoredAssignment } from './classroom-rows.ts';
 import { Database } from './database.ts';
 import { keepLedger, readLedger } from './ledgers.ts';
 import { askToKeep, type StorageState, storageState, wasAsked } from './persistence.ts';
@@ -39,6 +41,15 @@ export interface Log {
   readonly attempts: readonly Attempt[];
   /** Stored rows that are no attempts this program can read; they are left as they are. */
   readonly unreadable: number;
+}
+
+/** What taking an assignment puts into the store; null where what is here stays. */
+export interface TakenIn {
+  readonly deckId: string;
+  readonly deck: StoredDeck | null;
+  readonly assignment: StoredAssignment | null;
+  readonly corrections: readonly Correction[];
+  readonly practice: Practice | null;
 }
 
 export interface Store {
@@ -91,6 +102,9 @@ export interface Store {
   /** The case run under way or last solved. */
   storedCase(): Told<StoredCase | undefined>;
   saveCase(run: StoredCase): Told<void>;
+
+  /** Takes an assignment in: all that comes with it or nothing, and its deck is the one practised from then on. */
+  takeIn(taken: TakenIn): Told<void>;
 
   /** Assignments, reports and what an instructor keeps. */
   readonly classroom: Classroom;
@@ -145,14 +159,13 @@ export function openStore(name = 'detent'): Store {
     await db.drills.where('id').notEqual(drill.id).delete();
     await db.drills.put(drillRow.parse(drill));
   };
+  const putDeck = async (deck: StoredDeck) => {
+    await db.decks.put(deckRow.parse(deck));
+    await db.settings.delete(AT_HAND);
+  };
+  const set = (key: string, value: unknown) => db.settings.put({ key, value });
   return {
-    saveDeck: (deck) =>
-      tell(() =>
-        db.transaction('rw', db.decks, db.settings, async () => {
-          await db.decks.put(deckRow.parse(deck));
-          await db.settings.delete(AT_HAND);
-        }),
-      ),
+    saveDeck: (deck) => tell(() => db.transaction('rw', db.decks, db.settings, () => putDeck(deck))),
     decks: () =>
       tell(async () =>
         readRows(await db.decks.toArray(), deckRow).sort(
@@ -222,7 +235,7 @@ export function openStore(name = 'detent'): Store {
       tell(() =>
         db.transaction('rw', db.drills, db.settings, async () => {
           const here = await drillHere();
-          if (here && isAtHand(atHand, here)) await db.settings.put({ key: AT_HAND, value: atHand });
+          if (here && isAtHand(atHand, here)) await set(AT_HAND, atHand);
         }),
       ),
     endDrill: (id) => tell(() => db.drills.delete(id)),
@@ -231,29 +244,39 @@ export function openStore(name = 'detent'): Store {
       tell(async () => (await readSetting(db, practiceKey(deck), practiceValue)) ?? DEFAULT_PRACTICE),
     setPractice: (deck, practice) =>
       tell(async () => {
-        await db.settings.put({ key: practiceKey(deck), value: practiceValue.parse(practice) });
+        await set(practiceKey(deck), practiceValue.parse(practice));
       }),
     planOf: (deck) => tell(() => readSetting(db, planKey(deck), planValue)),
     keepPlan: (deck, plan) =>
       tell(async () => {
-        await db.settings.put({ key: planKey(deck), value: planValue.parse(plan) });
+        await set(planKey(deck), planValue.parse(plan));
       }),
     chosenDeck: () => tell(() => readSetting(db, CHOSEN, textValue)),
     chooseDeck: (id) =>
       tell(async () => {
-        await db.settings.put({ key: CHOSEN, value: id });
+        await set(CHOSEN, id);
       }),
     checkBook: () => tell(async () => (await readSetting(db, CHECKS, checkBookValue)) ?? EMPTY_BOOK),
     saveCheckBook: (book) =>
       tell(async () => {
-        await db.settings.put({ key: CHECKS, value: checkBookValue.parse(book) });
+        await set(CHECKS, checkBookValue.parse(book));
       }),
     wipeCheckBook: () => tell(() => db.settings.delete(CHECKS)),
     storedCase: () => tell(() => readSetting(db, CASE, caseValue)),
     saveCase: (run) =>
       tell(async () => {
-        await db.settings.put({ key: CASE, value: caseValue.parse(run) });
+        await set(CASE, caseValue.parse(run));
       }),
+    takeIn: ({ deckId, deck, assignment, corrections, practice }) =>
+      tell(() =>
+        db.transaction('rw', db.decks, db.settings, db.assignments, db.corrections, async () => {
+          if (deck) await putDeck(deck);
+          if (assignment) await putAssignment(db, assignment);
+          await addCorrections(db, corrections);
+          await set(CHOSEN, deckId);
+          if (practice) await set(practiceKey(deckId), practiceValue.parse(practice));
+        }),
+      ),
     classroom: classroomOf(db, tell),
     workshop: workshopOf(db, tell),
     // Rare: loaded only where it is used.

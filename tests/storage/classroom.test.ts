@@ -1,13 +1,13 @@
 import 'fake-indexeddb/auto';
 import { Dexie } from 'dexie';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { joinReports } from '../../src/core/assign/merge-reports.ts';
 import { digestLog } from '../../src/core/group/digest.ts';
 import type { Result } from '../../src/core/result.ts';
 import { checkSeal, makeDeviceKey, publicKeyText, sealText } from '../../src/exchange/seal.ts';
 import type { StoredAssignment, StoredReport, StoredSheet } from '../../src/storage/classroom-rows.ts';
 import { Database } from '../../src/storage/database.ts';
-import { openStore, type Store } from '../../src/storage/store.ts';
+import { openStore, type Store, type TakenIn } from '../../src/storage/store.ts';
 import type { StoreTrouble } from '../../src/storage/trouble.ts';
 import { anAttempt } from '../attempts.ts';
 import { aCorrection, aFlag, aReport, sealed } from '../reports.ts';
@@ -26,6 +26,7 @@ const must = async <T>(told: Promise<Result<T, StoreTrouble>>): Promise<T> => {
   return result.value;
 };
 afterEach(() => {
+  vi.restoreAllMocks();
   for (const store of opened.splice(0)) store.close();
 });
 
@@ -288,4 +289,60 @@ test('C8 a database of the first version is taken over with everything in it', a
   expect((await must(store.attemptsOf('demo'))).attempts).toEqual([anAttempt()]);
   expect(await must(store.deviceId())).toBe('phone');
   expect(await must(store.classroom.assignments())).toEqual([]);
+});
+
+describe('C12 what comes with an assignment is taken in together', () => {
+  const taken: TakenIn = {
+    deckId: 'demo',
+    deck: { id: 'demo', revision: 2, text: '{"id":"demo"}', loadedAt: 20 },
+    assignment: assignment({ role: 'taken', roster: [] }),
+    corrections: [aCorrection({ deck: 'demo' })],
+    practice: { classDate: '2026-04-01', minutes: 12, daysAWeek: 5 },
+  };
+  const stateOf = async (store: Store) => ({
+    decks: await must(store.decks()),
+    assignments: await must(store.classroom.assignments()),
+    corrections: await must(store.classroom.correctionsOf('demo')),
+    chosen: await must(store.chosenDeck()),
+    practice: await must(store.practiceOf('demo')),
+  });
+
+  test('all of it', async () => {
+    const store = open();
+    await must(store.takeIn(taken));
+    expect(await stateOf(store)).toEqual({
+      decks: [taken.deck],
+      assignments: [taken.assignment],
+      corrections: taken.corrections,
+      chosen: 'demo',
+      practice: taken.practice,
+    });
+  });
+
+  test('what is here stays where nothing comes in its place', async () => {
+    const store = open();
+    await must(store.takeIn(taken));
+    const before = await stateOf(store);
+    await must(store.takeIn({ ...taken, deck: null, assignment: null, practice: null, corrections: [] }));
+    expect(await stateOf(store)).toEqual(before);
+  });
+
+  test.each(['decks', 'assignments', 'corrections', 'settings'])(
+    'a write to %s that fails leaves the store as it was',
+    async (table) => {
+      const store = open();
+      await must(store.saveDeck({ id: 'demo', revision: 1, text: '{}', loadedAt: 1 }));
+      const before = await stateOf(store);
+      for (const verb of ['add', 'put'] as const) {
+        const real = IDBObjectStore.prototype[verb];
+        vi.spyOn(IDBObjectStore.prototype, verb).mockImplementation(function (this: IDBObjectStore, ...row) {
+          if (this.name === table) throw new DOMException('no room', 'QuotaExceededError');
+          return real.apply(this, row as [unknown]);
+        });
+      }
+      expect(await store.takeIn(taken)).toMatchObject({ ok: false, error: { code: 'full' } });
+      vi.restoreAllMocks();
+      expect(await stateOf(store)).toEqual(before);
+    },
+  );
 });

@@ -105,46 +105,23 @@ export async function takeOffer(
   if (!log.ok) return log;
   const practice = await store.practiceOf(deck.id);
   if (!practice.ok) return practice;
-  if (deckText !== null) {
-    const saved = await store.saveDeck({
-      id: deck.id,
-      revision: deck.revision,
-      text: deckText,
-      loadedAt: at,
-    });
-    if (!saved.ok) return saved;
-  }
   const stored = await classroom.assignments();
   if (!stored.ok) return stored;
   const here = stored.value.find(({ id }) => id === assignment.id);
   const laterIssue = here !== undefined && here.issue > assignment.issue;
-  // Whoever made it here keeps it as his own, names and all.
-  if (here?.role !== 'made') {
-    const { id, issue, madeAt } = assignment;
-    const text = writeAssignment(assignment, null);
-    const row = { id, issue, madeAt, deck: deck.id, role: 'taken' as const, text, roster: [], savedAt: at };
-    const saved = await classroom.saveAssignment(row);
-    if (!saved.ok) return saved;
-  }
-  const keeping = [
-    () => classroom.keepCorrections(assignment.corrections),
-    () => store.chooseDeck(deck.id),
-    ...(laterIssue
-      ? []
-      : [
-          () => {
-            const classDate = dateOfDay(dueDay(assignment.classAt, zone));
-            return store.setPractice(deck.id, {
-              ...practice.value,
-              classDate,
-              minutes: assignment.minutes,
-            });
-          },
-        ]),
-  ];
-  for (const keep of keeping) {
-    const kept = await keep();
-    if (!kept.ok) return kept;
-  }
+  const { id, issue, madeAt, minutes, classAt } = assignment;
+  const text = writeAssignment(assignment, null);
+  const kept = await store.takeIn({
+    deckId: deck.id,
+    deck: deckText === null ? null : { id: deck.id, revision: deck.revision, text: deckText, loadedAt: at },
+    // Whoever made it here keeps it as his own, names and all.
+    assignment:
+      here?.role === 'made'
+        ? null
+        : { id, issue, madeAt, deck: deck.id, role: 'taken', text, roster: [], savedAt: at },
+    corrections: assignment.corrections,
+    practice: laterIssue ? null : { ...practice.value, classDate: dateOfDay(dueDay(classAt, zone)), minutes },
+  });
+  if (!kept.ok) return kept;
   return pass({ laterIssue, notices: noticesFor(log.value.attempts, fresh) });
 }
