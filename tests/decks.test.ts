@@ -7,14 +7,17 @@ import { unpluggedAt } from '../src/core/hydraulics/pressurised.ts';
 import { fitPart } from '../src/core/measure/select.ts';
 import { ask } from '../src/core/questions/ask.ts';
 import { FAMILIES } from '../src/core/questions/families/index.ts';
+import type { ThingKind } from '../src/core/questions/phrase.ts';
 import { closingSteps } from '../src/core/sequence/last-chance.ts';
 import { chainOf, countChains } from '../src/core/sequence/order.ts';
+import type { Deck } from '../src/core/unit/deck.ts';
 import { harnessOf } from '../src/core/unit/electrical.ts';
 import { fitWith, readingOf } from '../src/core/unit/fits.ts';
-import { limitsIn } from '../src/core/unit/record.ts';
+import { limitsIn, type Named } from '../src/core/unit/record.ts';
 import { unsureRefsOf } from '../src/core/unit/refs.ts';
 import { assemblyPrecedenceOf, precedenceOf } from '../src/core/unit/sequences.ts';
 import { clearanceMm } from '../src/core/unit/stacks.ts';
+import { LANGUAGES } from '../src/words/figures.ts';
 import { sentence } from './content/base.ts';
 import { given } from './results.ts';
 
@@ -27,6 +30,37 @@ function unitOf(name: string) {
   if (!loaded.ok) throw new Error(loaded.error.map(sentence).join('\n'));
   return loaded.value;
 }
+
+/**
+ * What a deck names, by kind of reference: all that pages speak of, and weights. No alias can be written for shafts,
+ * which have no reference, nor for plates, many of which go by one word; steps and codes have a text and no name.
+ */
+const NAMED: Readonly<
+  Record<Exclude<ThingKind, 'shaft'> | 'neutral' | 'weight', (deck: Deck) => readonly Named[] | undefined>
+> = {
+  element: ({ train }) => train.elements,
+  gearset: ({ train }) => train.gearsets,
+  range: ({ chart }) => chart.ranges,
+  neutral: ({ chart }) => chart.neutral,
+  solenoid: ({ solenoids }) => solenoids,
+  position: ({ lever }) => lever?.positions,
+  interlock: ({ interlocks }) => interlocks,
+  sensor: ({ sensors }) => sensors,
+  part: ({ shaftLine }) => shaftLine,
+  seat: ({ seats }) => seats,
+  stack: ({ stacks }) => stacks,
+  fit: ({ fits }) => fits,
+  sequence: ({ sequences }) => sequences,
+  supply: ({ electrical }) => electrical?.supplies,
+  thermistor: ({ electrical }) => electrical?.thermistors,
+  connector: ({ electrical }) => electrical?.connectors,
+  fluid: ({ fluids }) => fluids,
+  torque: ({ torques }) => torques,
+  weight: ({ weights }) => weights,
+};
+
+/** "B1" and "1m" are marks in every language; "input-speed" is two English words. */
+const isWorded = ({ id, name = id }: Named): boolean => /\p{Ll}{3}/u.test(name);
 
 describe.each(files)('decks/%s', (name) => {
   test('has neither errors nor warnings', () => {
@@ -53,6 +87,19 @@ describe.each(files)('decks/%s', (name) => {
     expect(values.filter((value) => value.source === undefined)).toEqual([]);
     expect(JSON.stringify(deck)).toMatch(/"unsure"|"unsureCells"/);
   });
+
+  test.each(Object.entries(NAMED))(
+    'every %s has a name in each other language of the page',
+    (kind, listed) => {
+      const { deck } = unitOf(name);
+      const others = LANGUAGES.filter((language) => language !== deck.language);
+      const called = new Set(deck.aliases!.map((alias) => `${alias.of} in ${alias.language}`));
+      const wanted = (listed(deck) ?? [])
+        .filter(isWorded)
+        .flatMap(({ id }) => others.map((language) => `${kind}:${id} in ${language}`));
+      expect(wanted.filter((each) => !called.has(each))).toEqual([]);
+    },
+  );
 
   test('every caution is reviewed', () => {
     const cautions = unitOf(name).deck.cautions ?? [];
