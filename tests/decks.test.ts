@@ -32,11 +32,11 @@ function unitOf(name: string) {
 }
 
 /**
- * What a deck names, by kind of reference: all that pages speak of, and weights. No alias can be written for shafts,
+ * What a deck names, by kind of reference: all that pages speak of. No alias can be written for shafts,
  * which have no reference, nor for plates, many of which go by one word; steps and codes have a text and no name.
  */
 const NAMED: Readonly<
-  Record<Exclude<ThingKind, 'shaft'> | 'neutral' | 'weight', (deck: Deck) => readonly Named[] | undefined>
+  Record<Exclude<ThingKind, 'shaft'> | 'neutral', (deck: Deck) => readonly Named[] | undefined>
 > = {
   element: ({ train }) => train.elements,
   gearset: ({ train }) => train.gearsets,

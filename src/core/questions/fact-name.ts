@@ -19,6 +19,7 @@ const NAMED: Readonly<Record<string, ThingKind>> = {
   fit: 'fit',
   supply: 'supply',
   thermistor: 'thermistor',
+  weight: 'weight',
 };
 
 const text = (words: string): Phrase => say('text', { text: words });

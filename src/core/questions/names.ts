@@ -34,6 +34,7 @@ export function namesOf(deck: Deck): Names {
       connector: bare(deck.electrical?.connectors),
       fluid: bare(deck.fluids),
       torque: bare(deck.torques),
+      weight: bare(deck.weights),
     },
   };
 }

@@ -33,7 +33,8 @@ export type ThingKind =
   | 'thermistor'
   | 'connector'
   | 'fluid'
-  | 'torque';
+  | 'torque'
+  | 'weight';
 
 /** A thing of the deck as a phrase: thing('element', 'C1'). */
 export function thing(kind: ThingKind, id: string): Phrase {

@@ -32,13 +32,13 @@ export function ServiceSection({ unit, say }: Props) {
     })),
     ...torques.map((torque) => ({
       ref: `torque:${torque.id}` as const,
-      head: torque.name ?? torque.id,
+      head: say(thing('torque', torque.id)),
       text: say(phrase('unit.torque', { torque: shown(torque.torque), count: torque.count ?? 0 })),
       of: torque,
     })),
     ...weights.map((weight) => ({
       ref: `weight:${weight.id}` as const,
-      head: weight.name ?? weight.id,
+      head: say(thing('weight', weight.id)),
       text: shown(weight.mass),
       of: weight,
     })),

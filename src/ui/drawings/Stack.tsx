@@ -9,7 +9,7 @@ import {
   unitOf,
 } from '../../core/questions/describe/stack.ts';
 import type { StackDrawing } from '../../core/questions/drawing.ts';
-import { say as phrase } from '../../core/questions/phrase.ts';
+import { say as phrase, thing } from '../../core/questions/phrase.ts';
 import type { Unit } from '../../core/unit/unit.ts';
 import type { Say } from '../../words/words.ts';
 import { useHatching } from './hatching.tsx';
@@ -177,7 +177,7 @@ export function Stack({
       }),
     ),
   });
-  const title = say(phrase('drawing.stack.title', { stack: stack.name ?? stack.id }));
+  const title = say(phrase('drawing.stack.title', { stack: thing('stack', stack.id) }));
   const { rule, caption } = layout;
   return (
     <Stage

@@ -23,7 +23,7 @@ const figures = perUnit((unit: Unit): Figure[] => [
   ...(unit.deck.torques ?? []).map(
     (torque): Figure => ({
       ref: `torque:${torque.id}`,
-      name: say('look-up-first.torque', { name: say('text', { text: torque.name ?? torque.id }) }),
+      name: say('look-up-first.torque', { name: thing('torque', torque.id) }),
       figure: `${torque.torque.value} ${torque.torque.unit}`,
       of: torque,
     }),

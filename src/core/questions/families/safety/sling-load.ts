@@ -6,7 +6,7 @@ import { cosine } from '../../../inexact.ts';
 import { makeDecimal, parseRational, type Rational, rational } from '../../../rational.ts';
 import type { DeckWeight } from '../../../unit/service.ts';
 import type { Unit } from '../../../unit/unit.ts';
-import { say } from '../../phrase.ts';
+import { say, thing } from '../../phrase.ts';
 import type { Family } from '../../question.ts';
 import { floatOf, numberAnswer, numberLures } from '../number-parts.ts';
 
@@ -31,7 +31,7 @@ export const slingLoad: Family = {
     const mass = parseRational(weight.mass.value)!;
     const load = mass.div(sine(angle).mul(2n));
     const tolerance = makeDecimal(load.div(50n), 1);
-    const name = say('text', { text: weight.name ?? weight.id });
+    const name = thing('weight', weight.id);
     return {
       facts: [fact],
       uses: [`weight:${weight.id}`],
