@@ -39,7 +39,8 @@ const contentSecurityPolicy: Plugin = {
  */
 const joinedWithin: Plugin = {
   name: 'joined-within',
-  apply: 'build',
+  // A build for reading is written otherwise, and keeps the file.
+  apply: ({ build }, { command }) => command === 'build' && build?.minify !== false,
   enforce: 'pre',
   generateBundle(_, bundle) {
     const chunks = Object.values(bundle).filter((part) => part.type === 'chunk');
@@ -53,8 +54,8 @@ const joinedWithin: Plugin = {
     );
     const from = `"./${joints.fileName.slice(joints.fileName.lastIndexOf('/') + 1)}"`;
     const taking = new RegExp(`import\\{([^}]*)\\}from${from.replaceAll('.', '\\.')};`);
-    // A build for reading is written otherwise; it keeps the file.
-    if (!taking.test(page.code)) return;
+    if (!taking.test(page.code) || code === joints.code)
+      return this.error('rolldown-runtime is written in another way than it was');
     page.code = page.code.replace(taking, (_all, list: string) => `const{${pairs(list)}}=(()=>{${code}})();`);
     page.imports = page.imports.filter((name) => name !== joints.fileName);
   },
@@ -132,8 +133,8 @@ const GROUPS: readonly Rolldown.CodeSplittingGroup[] = [
 
 /**
  * What goes together; all else is cut where it is loaded. A question then needs few files, none waiting for another:
- * the page, the families of one subject, one lot of words. What a group takes is not there for those after it, so
- * no two of them need each other, but for the page, which the entry has run before.
+ * the page, the families of one subject, one lot of words. What a group takes is not there for those after it. The
+ * entry runs first of all, the page before whatever it loads later: files that need each other are in that order.
  */
 const CHUNKS = GROUPS.map((group, place) => ({ ...group, priority: GROUPS.length - place }));
 

@@ -59,6 +59,7 @@ function faultsOf(dist: string): string[] {
   console.log(`${(sum / 1000).toFixed(1).padStart(7)} kB of ${MOST / 1000} in all, gzipped`);
   return [
     ...(named.length === 0 ? ['the page names no script'] : []),
+    ...(named.length > 2 ? [`more than the entry and the page is waited for: ${named.join(', ')}`] : []),
     ...(sum >= MOST ? [`the first scripts weigh ${sum} bytes`] : []),
     ...APART.flatMap((key) => {
       const [, name] = /([^/]+)\.\w+$/.exec(key)!;

@@ -77,7 +77,18 @@ function drillUnderWay(
   const { unit, drill, asked, ledger } = (opened.ok && opened.value) || {};
   if (!unit || !drill || !asked || !ledger) return undefined;
   const isOther = first && JSON.stringify(first.asked.question) !== JSON.stringify(asked.question);
-  return { say: sayFor(unit), unit, drill, asked, ledger, ...(isOther && { mark: 'anew' }) };
+  // The sentences in sight stay as they are while their question does.
+  if (!isOther) return { say: first?.say ?? sayFor(unit), unit, drill, asked, ledger };
+  const isInItsPlace = first.drill.id === drill.id && first.drill.index === drill.index;
+  return {
+    say: sayFor(unit),
+    unit,
+    // What was entered there was entered for the other.
+    drill: isInItsPlace ? { ...drill, draft: null } : drill,
+    asked,
+    ledger,
+    mark: 'anew',
+  };
 }
 
 function DrillPlace({
@@ -166,7 +177,11 @@ function Screens({ first }: { first: FirstQuestion | undefined }) {
   const [version, setVersion] = useState(0);
   const reload = () => setVersion((before) => before + 1);
   const fresh = useLoaded(async () => {
-    if (ahead && version === 0) await whenPainted();
+    if (ahead && version === 0) {
+      await whenPainted();
+      // What is opened may have more to say. Where the words do not come, the question stands without them.
+      await services.loadWords().catch(() => {});
+    }
     return openPractice(services);
   }, String(version));
   // What was open stays on the page while it is read again.

@@ -35,7 +35,7 @@ export class Boundary extends Component<Props, { readonly reference: string | nu
     return (
       <Sheet top={<strong>Detent</strong>}>
         <p className="note" role="alert">
-          {told(phrase('app.broken', { reference }), note)}
+          {told(phrase('app.broken', { reference }), `${note} (${reference})`)}
         </p>
         <button type="button" className="button key" onClick={() => window.location.reload()}>
           {told(phrase('app.reload'), again)}

@@ -26,7 +26,7 @@ function moment(): Moment {
   };
 }
 
-export function deviceServices({ language, sayWith }: Words): Services {
+export function deviceServices({ language, sayWith, loadDrill }: Words): Services {
   const units = new Map<string, Unit>();
   const speakers = new WeakMap<object, Say>();
   const nobody = {};
@@ -48,6 +48,7 @@ export function deviceServices({ language, sayWith }: Words): Services {
       speakers.set(key, say);
       return say;
     },
+    loadWords: loadDrill,
     sayKept: ({ said, names }) => {
       const say = sayWith(names);
       return (phrase) => said[JSON.stringify(phrase)] ?? say(phrase);

@@ -1,5 +1,5 @@
 /** Loads the words of one language: first what a drill needs, the rest with the first other screen. */
-import type { Names } from '../core/questions/names.ts';
+import type { DeckNames } from '../core/questions/names.ts';
 import type { Find, Language, Messages, Say, speakerOf } from '../words/speak.ts';
 
 type Load = () => Promise<readonly Messages[]>;
@@ -24,10 +24,10 @@ export interface Words {
   /** Finds what is loaded by then. */
   readonly find: Find;
   /**
-   * A speaker with a deck's names. Called while a screen is rendered before the words of a drill are there, it makes
-   * the screen wait for them; when they could not be loaded it throws.
+   * A speaker with a deck's names. Before the words of a drill are there it throws their promise, for which React
+   * makes the screen wait; when they could not be loaded, what went wrong.
    */
-  sayWith(names: Names | null): Say;
+  sayWith(names: DeckNames | null): Say;
   /** All that a drill can say. */
   loadDrill(): Promise<void>;
   loadAll(): Promise<void>;
@@ -52,6 +52,7 @@ export function openWords(language: Language, of: (typeof LANGUAGES)[Language] =
   let speaker: typeof speakerOf | undefined;
   let failure: unknown;
   const loadDrill = once(async () => {
+    failure = undefined;
     try {
       const [files, speak] = await Promise.all([of.drill(), import('../words/speak.ts')]);
       loaded.push(...files);

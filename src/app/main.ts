@@ -7,11 +7,13 @@ import '@fontsource/barlow-semi-condensed/latin-700.css';
 import '../ui/look.css';
 import { UNLOADED } from '../words/unloaded.ts';
 import { drillUnderWay } from './beginning.ts';
+import { newVersion } from './new-version.ts';
 import { words } from './words-in-use.ts';
 
-/** A question that was kept has its sentences with it: the words come once it is seen. */
+/** A question that was kept has its sentences with it, as long as nothing is entered: the words come once it is seen. */
 async function loadFirstWords() {
-  if (!(await drillUnderWay)?.atHand) await words.loadDrill();
+  const under = await drillUnderWay;
+  if (!under?.atHand || under.drill.draft) await words.loadDrill();
 }
 
 async function open() {
@@ -35,5 +37,6 @@ function tellUnloaded() {
 document.documentElement.lang = words.language;
 open().catch((error: unknown) => {
   tellUnloaded();
+  newVersion.begin();
   throw error;
 });

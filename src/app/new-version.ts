@@ -21,7 +21,12 @@ function holdDrillLock(): () => void {
 
 const isDrillOpen = () => window.location.hash === '#/drill';
 
-function keepOffline(): NewVersion & { readonly begin: () => void } {
+interface KeptOffline extends NewVersion {
+  /** Has the page kept for opening without a network; called when there is nothing more urgent. */
+  begin(): void;
+}
+
+function keepOffline(): KeptOffline {
   const listeners = new Set<() => void>();
   let registration: ServiceWorkerRegistration | undefined;
   let taking = false;
@@ -49,8 +54,8 @@ function keepOffline(): NewVersion & { readonly begin: () => void } {
     else void registration?.update().catch(() => {});
   };
 
-  const begin = () => {
-    if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  const canKeep = import.meta.env.PROD && 'serviceWorker' in navigator;
+  if (canKeep) {
     const { serviceWorker } = navigator;
     const hadOne = serviceWorker.controller !== null;
     serviceWorker.addEventListener('controllerchange', () => {
@@ -59,7 +64,10 @@ function keepOffline(): NewVersion & { readonly begin: () => void } {
     });
     window.addEventListener('hashchange', noteDrill);
     noteDrill();
-    serviceWorker.register('./sw.js').then(watch, (error: unknown) => {
+  }
+  const begin = () => {
+    if (!canKeep) return;
+    navigator.serviceWorker.register('./sw.js').then(watch, (error: unknown) => {
       console.warn('Detent will not open without a network:', error);
     });
   };

@@ -13,15 +13,16 @@ import { words } from './words-in-use.ts';
 
 /** What can wait until the page is seen: the way to open it without a network, and words that a kept question has not needed. */
 function Afterwards() {
-  useEffect(
-    () =>
-      void whenPainted().then(() => {
-        newVersion.begin();
-        // Where the words do not come, the page says so once it needs them.
-        return words.loadDrill().catch(() => {});
-      }),
-    [],
-  );
+  useEffect(() => {
+    // Where the words do not come, the page says so once it needs them.
+    const loadWords = () => void words.loadDrill().catch(() => {});
+    void whenPainted().then(() => {
+      newVersion.begin();
+      loadWords();
+    });
+    window.addEventListener('online', loadWords);
+    return () => window.removeEventListener('online', loadWords);
+  }, []);
   return null;
 }
 
@@ -29,7 +30,9 @@ export async function openPage(): Promise<void> {
   const services = deviceServices(words);
   const [names, peeked] = await Promise.all([namesHere, drillUnderWay]);
   // Whose device this is decides whose answers are opened.
-  const first = peeked && names.ok && !names.value ? await firstQuestion(services, peeked) : undefined;
+  const isFree = names.ok && !names.value;
+  // Whatever stands in its way, the page opens the usual way.
+  const first = peeked && isFree ? await firstQuestion(services, peeked).catch(() => undefined) : undefined;
   createRoot(document.getElementById('page')!).render(
     <StrictMode>
       <Boundary say={services.sayFor(null)} language={words.language}>
@@ -38,8 +41,8 @@ export async function openPage(): Promise<void> {
             <App first={first} />
           </Gate>
         </Suspense>
-        <Afterwards />
       </Boundary>
+      <Afterwards />
     </StrictMode>,
   );
 }

@@ -37,6 +37,8 @@ export interface Services {
   unitOf(deckText: string): Unit;
   /** A speaker with the deck's own names. */
   sayFor(unit: Unit | null): Say;
+  /** Loads what a drill can say: a kept question stands on the page before. */
+  loadWords(): Promise<void>;
   /** Says what was said of a kept question, and the rest with the deck's names. */
   sayKept(atHand: Pick<AtHand, 'said' | 'names'>): Say;
   readonly newVersion: NewVersion;

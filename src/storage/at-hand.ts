@@ -3,7 +3,7 @@
  * copy: where it does not fit, or is gone, deck, family and seed give the same question. docs/spec/storage.md H1 to H3.
  */
 import type { Drill } from '../core/memory/drill.ts';
-import type { Names } from '../core/questions/names.ts';
+import type { DeckNames } from '../core/questions/names.ts';
 import type { Question } from '../core/questions/question.ts';
 
 export interface AtHand {
@@ -17,7 +17,7 @@ export interface AtHand {
   /** The sentences that stood on the screen, by their phrases as JSON. */
   readonly said: Readonly<Record<string, string>>;
   /** What the deck calls its things, for whatever else is to be said. */
-  readonly names: Names;
+  readonly names: DeckNames;
 }
 
 /** Its place among the settings. */
@@ -29,7 +29,7 @@ export function isAtHand({ drill, index, question }: AtHand, under: Drill): bool
   return (
     drill === under.id &&
     index === under.index &&
-    question?.deck?.id === under.deck &&
+    question.deck?.id === under.deck &&
     question.deck.revision === under.revision &&
     question.family === item?.family &&
     question.fact === item.fact &&

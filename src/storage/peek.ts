@@ -91,9 +91,15 @@ export interface Reader {
   readonly language: string;
 }
 
-/** What this build kept needs no further look: nobody else writes it. */
+/** Of what this build kept only the outline is looked at: nobody else writes it. */
 const isFor = ({ build, language }: Reader, kept: unknown): kept is AtHand =>
-  isMap(kept) && kept.build === build && kept.language === language;
+  isMap(kept) &&
+  kept.build === build &&
+  kept.language === language &&
+  isRecord(kept.said) &&
+  isMap(kept.names) &&
+  isMap(kept.question) &&
+  isMap(kept.question.space);
 
 /** The drill under way on the chosen deck; undefined where the store has to say. */
 export async function peekDrill(reader: Reader, name = 'detent'): Promise<Peeked | undefined> {

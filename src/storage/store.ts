@@ -49,7 +49,8 @@ export interface TakenIn {
   readonly deck: StoredDeck | null;
   readonly assignment: StoredAssignment | null;
   readonly corrections: readonly Correction[];
-  readonly practice: Practice | null;
+  /** Not set either where a later issue is here. */
+  readonly practice: Pick<Practice, 'classDate' | 'minutes'> | null;
 }
 
 export interface Store {
@@ -163,6 +164,8 @@ export function openStore(name = 'detent'): Store {
     await db.decks.put(deckRow.parse(deck));
     await db.settings.delete(AT_HAND);
   };
+  const practiceHere = async (deck: string) =>
+    (await readSetting(db, practiceKey(deck), practiceValue)) ?? DEFAULT_PRACTICE;
   const set = (key: string, value: unknown) => db.settings.put({ key, value });
   return {
     saveDeck: (deck) => tell(() => db.transaction('rw', db.decks, db.settings, () => putDeck(deck))),
@@ -240,8 +243,7 @@ export function openStore(name = 'detent'): Store {
       ),
     endDrill: (id) => tell(() => db.drills.delete(id)),
     deviceId: () => tell(() => db.transaction('rw', db.settings, () => deviceOf(db))),
-    practiceOf: (deck) =>
-      tell(async () => (await readSetting(db, practiceKey(deck), practiceValue)) ?? DEFAULT_PRACTICE),
+    practiceOf: (deck) => tell(() => practiceHere(deck)),
     setPractice: (deck, practice) =>
       tell(async () => {
         await set(practiceKey(deck), practiceValue.parse(practice));
@@ -271,10 +273,14 @@ export function openStore(name = 'detent'): Store {
       tell(() =>
         db.transaction('rw', db.decks, db.settings, db.assignments, db.corrections, async () => {
           if (deck) await putDeck(deck);
-          if (assignment) await putAssignment(db, assignment);
+          const counts = assignment && (await putAssignment(db, assignment));
           await addCorrections(db, corrections);
           await set(CHOSEN, deckId);
-          if (practice) await set(practiceKey(deckId), practiceValue.parse(practice));
+          if (practice && counts === assignment)
+            await set(
+              practiceKey(deckId),
+              practiceValue.parse({ ...(await practiceHere(deckId)), ...practice }),
+            );
         }),
       ),
     classroom: classroomOf(db, tell),

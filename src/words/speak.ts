@@ -3,7 +3,7 @@
  * messages are handed in, so that a page loads only its own language, and of that what it needs first.
  */
 import { IntlMessageFormat } from 'intl-messageformat';
-import type { Names } from '../core/questions/names.ts';
+import type { DeckNames } from '../core/questions/names.ts';
 import type { Phrase, PhraseValue, ThingKind } from '../core/questions/phrase.ts';
 import { type Language, LOCALES, writerOf } from './figures.ts';
 
@@ -23,7 +23,7 @@ const LABELLED: readonly ThingKind[] = ['element', 'gearset', 'solenoid', 'inter
 const isIn = (tag: string | undefined, language: Language) => tag?.toLowerCase().split('-')[0] === language;
 
 /** What a deck of another language says a thing is called in this one, first of all. */
-function aliasIn(names: Names, kind: ThingKind, id: string, language: Language): string | undefined {
+function aliasIn(names: DeckNames, kind: ThingKind, id: string, language: Language): string | undefined {
   if (isIn(names.language, language)) return undefined;
   /** Neutral rows are spoken of as ranges. */
   const refs = kind === 'range' ? [`range:${id}`, `neutral:${id}`] : [`${kind}:${id}`];
@@ -31,7 +31,7 @@ function aliasIn(names: Names, kind: ThingKind, id: string, language: Language):
 }
 
 /** What the deck calls a thing in a language; its id where it has no name. */
-const nameOf = (names: Names, kind: ThingKind, id: string, language: Language): string =>
+const nameOf = (names: DeckNames, kind: ThingKind, id: string, language: Language): string =>
   aliasIn(names, kind, id, language) ?? names.things[kind].find((record) => record.id === id)?.name ?? id;
 
 /** An argument that the message itself writes as a number, or counts. */
@@ -44,7 +44,7 @@ const PLAIN = /^[^{}']*(?:\{\w+\}[^{}']*)*$/;
  * A speaker of the messages that `find` finds; with a deck's names it knows these. A missing message throws:
  * tests find it.
  */
-export function speakerOf(names: Names | null, language: Language, find: Find): Say {
+export function speakerOf(names: DeckNames | null, language: Language, find: Find): Say {
   const formats = new Map<
     string,
     { readonly format: IntlMessageFormat; readonly counted: ReadonlySet<string> }

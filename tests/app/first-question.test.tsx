@@ -49,8 +49,8 @@ async function opening(question: Question) {
   const isOpen = new Promise<void>((resolve) => {
     open = resolve;
   });
-  const store = { ...place.store, decks: () => isOpen.then(() => place.store.decks()) };
-  const services = { ...place.services, store };
+  const slow = { ...place.store, decks: () => isOpen.then(() => place.store.decks()) };
+  const services = { ...place.services, store: slow };
   const found = await firstQuestion(services, await peekedOn(place, question));
   expect(found).toMatchObject({ asked: { question } });
   window.location.hash = '#/drill';
@@ -59,7 +59,7 @@ async function opening(question: Question) {
       <App first={found} />
     </ServicesProvider>,
   );
-  return { ...place, open };
+  return { ...place, open, slow };
 }
 
 const right = (question: Question) => {
@@ -113,6 +113,39 @@ describe('while the store is being opened', () => {
       .toMatchObject({ value: { draft: {} } });
     expect(screen.getByRole('radio', { name: right(first) })).toBeChecked();
   });
+});
+
+test('nobody changes an answer that is being stored', async () => {
+  const user = userEvent.setup();
+  const place = await opening(first);
+  let store = () => {};
+  const isStored = new Promise<void>((resolve) => {
+    store = resolve;
+  });
+  const { recordAttempt } = place.store;
+  place.slow.recordAttempt = async (...given) => {
+    await isStored;
+    return recordAttempt(...given);
+  };
+  await user.click(screen.getByRole('radio', { name: right(first) }));
+  await user.click(screen.getByRole('button', { name: 'Check' }));
+  await user.click(screen.getAllByRole('radio').find((radio) => !(radio as HTMLInputElement).checked)!);
+  store();
+  expect(await screen.findByRole('status')).toHaveTextContent('Right.');
+  expect(screen.queryByRole('button', { name: 'Go on here' })).toBeNull();
+  expect(await place.store.currentDrill()).toMatchObject({ value: { verdict: { right: true } } });
+});
+
+test('what was entered for a kept question that is another by now is not taken over', async () => {
+  const user = userEvent.setup();
+  const { open } = await opening({
+    ...first,
+    prompt: { key: 'text', values: { text: 'As it was asked before.' } },
+  });
+  await user.click(screen.getByRole('radio', { name: right(first) }));
+  open();
+  await screen.findByRole('heading', { name: say(first.prompt) });
+  expect(screen.getByRole('radio', { name: right(first) })).not.toBeChecked();
 });
 
 test('a kept question that is another by now makes room for the one of the deck', async () => {

@@ -1,6 +1,6 @@
 /** What is on the screen first: a question that was kept, in the same words; and what is said when files do not come. */
 import { expect, type Page, test } from '@playwright/test';
-import { answerOnce, goOn, rowsOf } from './practice.ts';
+import { answerOnce, attemptsIn, enter, goOn, questionIn, rowsOf } from './practice.ts';
 
 interface Kept {
   readonly key: string;
@@ -86,11 +86,20 @@ test.describe('where files do not come', () => {
     await page.getByRole('button', { name: 'Start' }).click();
     await kept(page, 0);
     await page.route('**/drill-*.js', (route) => route.abort());
+    const refused = page.waitForEvent('requestfailed');
     await page.reload();
+    await refused;
+    // The store is open by then, too.
+    await page.waitForTimeout(1000);
+    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    const { question } = await questionIn(page);
+    await enter(page, question, question.answers[0]);
+    await page.getByRole('button', { name: 'Check', exact: true }).click();
     await expect(page.getByRole('alert')).toContainText('Detent could not load all its files.');
+    expect(await attemptsIn(page)).toMatchObject([{ fact: question.fact, right: true }]);
     await page.unroute('**/drill-*.js');
     await page.getByRole('button', { name: 'Reload' }).click();
-    await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
-    await expect(page.getByText('Question 1 of')).toBeVisible();
+    await expect(page.getByRole('status')).toContainText('Right.');
   });
 });

@@ -50,6 +50,10 @@ async function dragTo(page: Page, from: Locator, to: Locator) {
   await page.mouse.down();
   await page.mouse.move(start.x + 10, start.y, { steps: 2 });
   await page.mouse.move(end.x, end.y, { steps: 8 });
+  // What lies beneath is found between frames: let go sooner, the key falls where it was a moment before.
+  await page.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
+  );
   await page.mouse.up();
 }
 

@@ -48,6 +48,7 @@ export async function bench(deck: Deck, name = `screens-${++opened}`): Promise<B
     language: 'en',
     speak: () => {},
     build: 'test',
+    loadWords: async () => {},
     sayKept: () => say,
     familyOf: async (id) => FAMILIES.find((family) => family.id === id),
     // The planner itself, a part at a turn, without a worker.

@@ -297,7 +297,7 @@ describe('C12 what comes with an assignment is taken in together', () => {
     deck: { id: 'demo', revision: 2, text: '{"id":"demo"}', loadedAt: 20 },
     assignment: assignment({ role: 'taken', roster: [] }),
     corrections: [aCorrection({ deck: 'demo' })],
-    practice: { classDate: '2026-04-01', minutes: 12, daysAWeek: 5 },
+    practice: { classDate: '2026-04-01', minutes: 12 },
   };
   const stateOf = async (store: Store) => ({
     decks: await must(store.decks()),
@@ -315,8 +315,22 @@ describe('C12 what comes with an assignment is taken in together', () => {
       assignments: [taken.assignment],
       corrections: taken.corrections,
       chosen: 'demo',
-      practice: taken.practice,
+      practice: { ...taken.practice, daysAWeek: 7 },
     });
+  });
+
+  test('days a week stay; where a later issue is here, so do class date and minutes', async () => {
+    const store = open();
+    await must(store.setPractice('demo', { classDate: null, minutes: 10, daysAWeek: 5 }));
+    await must(store.takeIn(taken));
+    expect(await must(store.practiceOf('demo'))).toEqual({ ...taken.practice, daysAWeek: 5 });
+    const later = { ...taken.assignment!, issue: 3, text: '{"detentMessage":1,"later":true}' };
+    await must(
+      store.takeIn({ ...taken, assignment: later, practice: { classDate: '2026-05-02', minutes: 15 } }),
+    );
+    await must(store.takeIn(taken));
+    expect(await must(store.practiceOf('demo'))).toMatchObject({ classDate: '2026-05-02', minutes: 15 });
+    expect(await must(store.classroom.assignments())).toEqual([later]);
   });
 
   test('what is here stays where nothing comes in its place', async () => {

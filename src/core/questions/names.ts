@@ -4,13 +4,13 @@ import type { ThingKind } from './phrase.ts';
 
 type Name = Pick<Named, 'id' | 'name'>;
 
-export interface Names {
+export interface DeckNames {
   readonly language: Deck['language'];
   readonly aliases: NonNullable<Deck['aliases']>;
   readonly things: Readonly<Record<ThingKind, readonly Name[]>>;
 }
 
-export function namesOf(deck: Deck): Names {
+export function namesOf(deck: Deck): DeckNames {
   const bare = (records: readonly Name[] = []) => records.map(({ id, name }) => ({ id, name }));
   return {
     language: deck.language,

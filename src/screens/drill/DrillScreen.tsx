@@ -79,6 +79,8 @@ export function DrillScreen({ unit, say: speak, stored, first, worked: before, o
 
   const step = useCallback(
     (event: DrillEvent) => {
+      // An answer that is being stored is not changed any more.
+      if (busy.current) return;
       const after = progress(drill, event);
       setDrill(after);
       void store.saveDraft(after).then(tell);
@@ -216,10 +218,10 @@ export function DrillScreen({ unit, say: speak, stored, first, worked: before, o
           <button
             type="button"
             className="button key"
-            aria-disabled={answer === null}
+            aria-disabled={answer === null || !isReady}
             onClick={() => void check()}
           >
-            {say(phrase(answer ? 'drill.check' : 'drill.check-waiting'))}
+            {say(phrase(!answer ? 'drill.check-waiting' : isReady ? 'drill.check' : 'app.loading'))}
           </button>
         )}
       </div>

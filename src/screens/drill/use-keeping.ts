@@ -10,7 +10,7 @@ import { whenPainted } from '../when-painted.ts';
 import type { Noted } from './use-noted.ts';
 
 /** Below the question, as it is answered. */
-const FOOT = ['drill.check', 'drill.check-waiting'];
+const FOOT = ['drill.check', 'drill.check-waiting', 'app.loading'];
 
 export function useKeeping(
   unit: Unit | undefined,
@@ -23,9 +23,12 @@ export function useKeeping(
   useEffect(() => {
     if (!unit || !isOpen) return;
     const names = namesOf(unit.deck);
-    void whenPainted().then(() => {
+    const keep = async () => {
+      await whenPainted();
       for (const key of FOOT) say(phrase(key));
-      return store.keepAtHand({ build, language, drill: id, index, question, said, names });
-    });
+      await store.keepAtHand({ build, language, drill: id, index, question, said, names });
+    };
+    // Without it the next start takes a little longer, no more.
+    void keep().catch(() => {});
   }, [unit, question, say, said, id, index, isOpen, build, language, store]);
 }

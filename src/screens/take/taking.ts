@@ -103,8 +103,6 @@ export async function takeOffer(
   const fresh = assignment.corrections.filter(({ id }) => known.value.every((one) => one.id !== id));
   const log = await store.attemptsOf(deck.id);
   if (!log.ok) return log;
-  const practice = await store.practiceOf(deck.id);
-  if (!practice.ok) return practice;
   const stored = await classroom.assignments();
   if (!stored.ok) return stored;
   const here = stored.value.find(({ id }) => id === assignment.id);
@@ -120,7 +118,7 @@ export async function takeOffer(
         ? null
         : { id, issue, madeAt, deck: deck.id, role: 'taken', text, roster: [], savedAt: at },
     corrections: assignment.corrections,
-    practice: laterIssue ? null : { ...practice.value, classDate: dateOfDay(dueDay(classAt, zone)), minutes },
+    practice: laterIssue ? null : { classDate: dateOfDay(dueDay(classAt, zone)), minutes },
   });
   if (!kept.ok) return kept;
   return pass({ laterIssue, notices: noticesFor(log.value.attempts, fresh) });

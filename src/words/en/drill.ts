@@ -1,4 +1,4 @@
-/** English: all that a drill can say. It is loaded before the first question. */
+/** English: all that a drill can say. It is loaded first. */
 import type { Messages } from '../speak.ts';
 import { CHART } from './chart.ts';
 import { CHART_WORK } from './chart-work.ts';
