@@ -82,6 +82,17 @@ export async function startBrowser(profile: string): Promise<Running> {
 
 /** What the store holds, read without the app: a page of the same origin that runs none of it. */
 export async function readStored(page: Page, origin: string): Promise<Stored> {
+  for (let tries = 1; ; tries++)
+    try {
+      return await readOnce(page, origin);
+    } catch (error) {
+      // On a busy machine the killed one's hold on the files may outlast it; files that are spoilt stay so.
+      if (tries === 5 || !String(error).includes('backing store')) throw error;
+      await pause(1000);
+    }
+}
+
+async function readOnce(page: Page, origin: string): Promise<Stored> {
   await page.goto(`${origin}/detent.svg`);
   const [attempts, drills] = await page.evaluate(async () => {
     const known = (await indexedDB.databases()).some(({ name }) => name === 'detent');
