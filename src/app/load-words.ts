@@ -45,7 +45,8 @@ function once(load: () => Promise<void>): () => Promise<void> {
   };
 }
 
-export function openWords(language: Language, of: (typeof LANGUAGES)[Language] = LANGUAGES[language]): Words {
+export function openWords(language: Language): Words {
+  const { drill, rest } = LANGUAGES[language];
   const loaded: Messages[] = [];
   // Laid together they would be found quicker, but that takes longer than a page's few sentences.
   const find: Find = (key) => loaded.find((messages) => Object.hasOwn(messages, key))?.[key];
@@ -54,7 +55,7 @@ export function openWords(language: Language, of: (typeof LANGUAGES)[Language] =
   const loadDrill = once(async () => {
     failure = undefined;
     try {
-      const [files, speak] = await Promise.all([of.drill(), import('../words/speak.ts')]);
+      const [files, speak] = await Promise.all([drill(), import('../words/speak.ts')]);
       loaded.push(...files);
       speaker = speak.speakerOf;
     } catch (error) {
@@ -62,7 +63,7 @@ export function openWords(language: Language, of: (typeof LANGUAGES)[Language] =
       throw error;
     }
   });
-  const loadRest = once(async () => void loaded.push(...(await of.rest())));
+  const loadRest = once(async () => void loaded.push(...(await rest())));
   return {
     language,
     find,

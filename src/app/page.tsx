@@ -11,15 +11,12 @@ import { Gate } from './Gate.tsx';
 import { newVersion } from './new-version.ts';
 import { words } from './words-in-use.ts';
 
-/** What can wait until the page is seen: the way to open it without a network, and words that a kept question has not needed. */
+/** The way to open without a network can wait until the page is seen; words that did not come are tried again with one. */
 function Afterwards() {
   useEffect(() => {
-    // Where the words do not come, the page says so once it needs them.
+    void whenPainted().then(newVersion.begin);
+    // Where they do not come, the page says so once it needs them.
     const loadWords = () => void words.loadDrill().catch(() => {});
-    void whenPainted().then(() => {
-      newVersion.begin();
-      loadWords();
-    });
     window.addEventListener('online', loadWords);
     return () => window.removeEventListener('online', loadWords);
   }, []);

@@ -8,6 +8,7 @@ import type { Told } from '../../src/storage/trouble.ts';
 import { aDrill, anAttempt, putAttempt } from '../attempts.ts';
 import { given } from '../results.ts';
 import { anAssignmentRow, aReportRow, fill } from './full-store.ts';
+import { fillUp } from './no-room.ts';
 
 const must = async <T>(told: Told<T>): Promise<T> => given(await told);
 
@@ -204,13 +205,7 @@ describe('B3 all or nothing', () => {
       await putAttempt(store, anAttempt({ id: 'mine' }));
       const before = await must(store.backup());
       const contents = carried(await must((await filled('there')).backup()));
-      for (const verb of ['add', 'put'] as const) {
-        const real = IDBObjectStore.prototype[verb];
-        vi.spyOn(IDBObjectStore.prototype, verb).mockImplementation(function (this: IDBObjectStore, ...row) {
-          if (this.name === table) throw new DOMException('no room', 'QuotaExceededError');
-          return real.apply(this, row as [unknown]);
-        });
-      }
+      fillUp(table);
       expect(await store.restore(contents)).toMatchObject({ ok: false, error: { code: 'full' } });
       vi.restoreAllMocks();
       expect(await must(store.backup())).toEqual(before);

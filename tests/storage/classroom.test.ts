@@ -11,6 +11,7 @@ import { openStore, type Store, type TakenIn } from '../../src/storage/store.ts'
 import type { StoreTrouble } from '../../src/storage/trouble.ts';
 import { anAttempt } from '../attempts.ts';
 import { aCorrection, aFlag, aReport, sealed } from '../reports.ts';
+import { fillUp } from './no-room.ts';
 
 const opened: { close(): void }[] = [];
 let count = 0;
@@ -347,13 +348,7 @@ describe('C12 what comes with an assignment is taken in together', () => {
       const store = open();
       await must(store.saveDeck({ id: 'demo', revision: 1, text: '{}', loadedAt: 1 }));
       const before = await stateOf(store);
-      for (const verb of ['add', 'put'] as const) {
-        const real = IDBObjectStore.prototype[verb];
-        vi.spyOn(IDBObjectStore.prototype, verb).mockImplementation(function (this: IDBObjectStore, ...row) {
-          if (this.name === table) throw new DOMException('no room', 'QuotaExceededError');
-          return real.apply(this, row as [unknown]);
-        });
-      }
+      fillUp(table);
       expect(await store.takeIn(taken)).toMatchObject({ ok: false, error: { code: 'full' } });
       vi.restoreAllMocks();
       expect(await stateOf(store)).toEqual(before);
